@@ -24,12 +24,13 @@ from tracker.vision.observer import Observation
 #: way. A hand is some 80 mm broad; a head that is asked twice to be still comes back within a
 #: degree or two (common practice).
 MOVED_MM, MOVED_DEG = 50.0, 5.0
-#: A part of which less than this was seen is no better than none.
+#: A part of which less than this was seen is no better than none (common practice).
 LEAST_SEEN = 0.5
 #: A gaze that is read worse by more than this on the same looks is worse; less is chance (the
-#: error of two looks, by the frames that happen to be in them).
+#: error of two looks, by the frames that happen to be in them) (common practice).
 WORSE_DEG = 0.3
-#: A turn or nod that ends so much sooner, on the side where it ends first, teaches less.
+#: A turn or nod that ends so much sooner, on the side where it ends first, teaches less (common
+#: practice).
 SHORTER_DEG = 2.0
 
 

@@ -9,24 +9,28 @@ import numpy as np
 from tracker.head.perspective import Array, Pose, rotation_of_vector, vector_of_rotation
 from tracker.profile import RestFrame
 
-#: Turns smaller than this say too little about an axis.
+#: Turns smaller than this say too little about an axis (this project's own choice: four times the
+#: wander below, which then turns it by some 15 degrees at most).
 MIN_SPREAD_DEG = 4.0
 #: Nobody turns about one axis alone: a degree or so of nodding goes with a turn of
 #: 25, and the other way round, so an axis is known to about this many degrees
 #: over the spread (common practice; rendered set-ups wander as much).
 WANDER_DEG = 1.0
-#: How well the line through the eye corners lies across the head (faces are not quite even).
+#: How well the line through the eye corners lies across the head (faces are not quite even; this
+#: project's own choice).
 EYE_LINE_SPREAD_DEG = 1.5
-#: Evidence farther than this from the turn's own axis speaks of another posture, not of wander.
+#: Evidence farther than this from the turn's own axis speaks of another posture, not of wander
+#: (this project's own choice).
 SAME_POSTURE_DEG = 4.0
 #: A head asked to be still that is farther from its middle has been moved (half of what
-#: counts as moved in an exercise).
+#: counts as moved in an exercise) (this project's own choice).
 STILL_DEG = 2.0
 #: Where the neck point lies where the set-up can't tell, relative to the eyes,
 #: in (right, up, forward) mm: common practice for an adult (the joint below
 #: the skull base, some 10 cm behind the eyes).
 USUAL_NECK_MM = np.array([0.0, -60.0, -100.0])
-#: How firmly the usual neck point is believed, as mm of spread of the head.
+#: How firmly the usual neck point is believed, as mm of spread of the head (this project's own
+#: choice).
 NECK_PRIOR_SPREAD_MM = 40.0
 
 

@@ -59,7 +59,7 @@ MOVING = ("turn_slowly", "nod_slowly")
 #: rendered heads (17 set-ups: dim, coarsely filmed, with glasses, and none of these) the
 #: slow turn was read 0.4 to 1.8 degrees off under it (median 1.1), 0.1 to 0.7 above (0.3).
 COARSE = 0.92
-#: Frames looked at, evenly spread: enough for a median.
+#: Frames looked at, evenly spread: enough for a median (this project's own choice).
 _LOOKED_AT = 60
 
 

@@ -22,11 +22,14 @@ from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.template import Template
 
 #: Prior of the depth change: smooth part and its reach, independent part, and
-#: the share by which the whole relief may be flatter or deeper.
+#: the share by which the whole relief may be flatter or deeper (this project's own choice of how
+#: far a face may differ from the mean one; not taken from measurements of faces).
 SMOOTH_MM, REACH, INDEPENDENT_MM, RELIEF_SHARE = 5.0, 0.25, 1.0, 0.3
-#: Firmness with which the mean depth is held, per mm^2 and patch.
+#: Firmness with which the mean depth is held, per mm^2 and patch (this project's own choice: the
+#: mean and the distance can't be told apart, so that it has to be held by far more than the rest).
 MEAN_PIN = 10.0
-#: Standard deviation of a normalised patch pixel that agrees.
+#: Standard deviation of a normalised patch pixel that agrees (this project's own choice: it is the
+#: weight of the pictures against the priors above).
 PIXEL_SPREAD = 0.25
 
 
@@ -71,7 +74,7 @@ def fit_depth(
     change_mm
         ``(k,)`` first change of depth; none when left out.
     rounds
-        Gauss-Newton steps.
+        Gauss-Newton steps (this project's own choice).
     """
     count = len(surface.depth_mm)
     change = np.zeros(count) if change_mm is None else change_mm

@@ -22,7 +22,8 @@ from tracker.head.crop import GreyCrop
 from tracker.head.perspective import Array, Pinhole, Pose, vector_of_rotation
 from tracker.head.template import Template
 
-#: Frames that the depth of the face is fitted on.
+#: Frames that the depth of the face is fitted on (this project's own choice: it bounds how
+#: long the fit takes).
 DEPTH_FRAMES = 48
 #: Depth is told by how a face shifts in itself as it turns. Pictures of a still head tell
 #: nothing of it, and the wander of their poses reads as a face that is flat: on a rendered head
@@ -32,12 +33,14 @@ DEPTH_FRAMES = 48
 TURNED_LEAST_DEG, TURNED_LEAST = 8.0, 8
 #: The look is averaged over at most 60 pictures in which the head is this near to rest
 #: and the patches are this much alike: sixty leave an eighth of the noise, and within
-#: 6 degrees the skin hardly looks different.
+#: 6 degrees the skin hardly looks different (arithmetic for the number; the rest is this project's
+#: own choice).
 AVERAGE_MOST, AVERAGE_WITHIN_DEG, AVERAGE_ALIKE = 60, 6.0, 0.5
 #: A film repeats a still picture, its noise with it: the mean is taken over pictures of
-#: a moving head where there are so many of them.
+#: a moving head where there are so many of them (this project's own choice).
 AVERAGE_LEAST = 8
-#: Fewer textured places than this can't carry six degrees of freedom and a person's depth.
+#: Fewer textured places than this can't carry six degrees of freedom and a person's depth (this
+#: project's own choice).
 MIN_PATCHES = 30
 
 

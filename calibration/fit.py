@@ -28,11 +28,13 @@ from tracker.rotation import angles_from_direction, angles_from_matrix
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
 
-#: Every how many-th frame axes, neck and gaze are fitted on: neighbours say the same.
+#: Every how many-th frame axes, neck and gaze are fitted on: neighbours say the same (this
+#: project's own choice).
 THINNING = 2
 #: The steps in which the head was asked to be still, to turn, and to nod.
 _MOVES = (("rest", "look"), ("turn_slowly",), ("nod_slowly",))
-#: A set-up with fewer frames of a face than this can't be fitted.
+#: A set-up with fewer frames of a face than this can't be fitted (this project's own choice: a
+#: third of a second at 25 pictures a second).
 MIN_FACE_FRAMES = 8
 
 

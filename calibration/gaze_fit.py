@@ -15,14 +15,16 @@ from tracker.head.perspective import Array
 #: (Carpenter 1988 lineage) and lasts some 50 ms.
 SETTLE_S = 0.35
 #: Reading further off than this in the moving part is taken for eyes that did
-#: not hold the target.
+#: not hold the target (this project's own choice: several times what a reading is off).
 MOVING_LIMIT_DEG = 4.0
+#: Fewer frames than this teach no eyes (this project's own choice).
 MIN_FRAMES = 30
-#: Eyes that turn back less than the head turns catch up by jumps, some two to five a second
-#: (from memory; a jump needs about .2 s to be planned), so what they lag behind goes on about
-#: so long, in seconds. Half of it and the double do nearly as well on rendered heads.
+#: Eyes that turn back less than the head turns catch up by a few jumps
+#: a second, so what they lag behind goes on about so long, in seconds (this project's own choice;
+#: on rendered heads half of it and the double do nearly as well).
 LAG_S = 0.2
-#: Frames farther apart than this don't tell how the head went from one to the other.
+#: Frames farther apart than this don't tell how the head went from one to the other (design.md:
+#: half a second without news is "not measured").
 GAP_S = 0.5
 
 

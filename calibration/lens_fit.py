@@ -21,7 +21,7 @@ from tracker.errors import InputError
 from tracker.head.perspective import Array, rotation_of_vector, vector_of_rotation
 from tracker.lens import LEAST_DEG, MOST_DEG, Lens, vertical_fov_deg
 
-#: Longer and shorter side in mm: A4 of ISO 216, and ID-1 of ISO/IEC 7810.
+#: Longer and shorter side in mm: A4 of ISO 216:2007, and ID-1 of ISO/IEC 7810:2019.
 SIDES_MM = {"paper": (297.0, 210.0), "card": (85.60, 53.98)}
 #: Standard deviation of a corner in pixels that is taken at least; the finder's own on
 #: rendered sheets is .1 to .3.
@@ -33,12 +33,15 @@ DISTANCE_ERROR_MM = 10.0
 #: 2 % of the width beside) the fit was off by .8 % in the median and 4 % at worst.
 LEFT_OUT = 0.03
 #: A result less sure than this share of the focal length is not given: half of what the
-#: value taken for granted may miss.
+#: value taken for granted may miss (this project's own choice).
 MOST_ERROR = 0.12
-#: Corners farther off than this, of 640 pixels: it is not that rectangle, or it is bent.
+#: Corners farther off than this, of 640 pixels: it is not that rectangle, or it is bent (this
+#: project's own choice).
 MOST_RESIDUAL_PX = 2.0
-#: A view so many times farther off than the others had a finger on a rim.
+#: A view so many times farther off than the others had a finger on a rim (this project's own
+#: choice).
 STRAY = 3.0
+# Where the search begins, a little beyond what is allowed (derived from those bounds).
 _GRID_DEG = np.linspace(LEAST_DEG - 5.0, MOST_DEG + 10.0, 49)
 
 

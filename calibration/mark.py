@@ -17,20 +17,22 @@ from tracker.errors import InputError
 from tracker.sample import Sample
 
 #: The turn must be larger than what a nose is pointed by, and within what is measured to
-#: the full accuracy (head yaw within 40 degrees).
+#: the full accuracy (head yaw within 40 degrees, issue 3; the least is this project's own choice).
 LEAST_DEG, MOST_DEG = 8.0, 40.0
 #: Each of the two lengths as measured with a tape (common practice).
 TAPE_MM = 10.0
 #: The head is held when its yaw stays within this for so long. The sway of a head that is
 #: held still is a fraction of it (rendered heads and one person before a webcam).
 HELD_DEG, HELD_S = 2.0, 1.0
-#: Frames that a hold needs at least: 10 a second.
+#: Frames that a hold needs at least: 10 a second (this project's own choice).
 HELD_FRAMES = 10
-#: A head that still creeps to its place by this much in half of that time isn't there yet.
+#: A head that still creeps to its place by this much in half of that time isn't there yet (this
+#: project's own choice).
 CREEP_DEG = 0.3
-#: Share of the turn beyond which the head is on its way to the mark, and below which back.
+#: Share of the turn beyond which the head is on its way to the mark, and below which back (this
+#: project's own choice).
 AT_MARK, BACK = 0.5, 0.3
-#: Who has not got there by then does not want to.
+#: Who has not got there by then does not want to (this project's own choice).
 PATIENCE_S = 60.0
 
 STAGES = ("ahead", "mark", "back", "done", "gave_up")

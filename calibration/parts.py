@@ -15,7 +15,8 @@ from tracker.session.stage import Step
 PARTS = ("rest", "looks", "check", "turn", "nod")
 #: Those in which the head is to be still.
 STILL = frozenset({"rest", "looks", "check"})
-#: Frames of a set-up that are kept at most (two minutes at 30 frames/s).
+#: Frames of a set-up that are kept at most (two minutes at 30 frames/s: longer than it takes,
+#: with steps done again; this project's own choice, for the memory).
 MAX_HELD = 3600
 _OF_STEP = {"rest": "rest", "turn_slowly": "turn", "nod_slowly": "nod"}
 

@@ -15,9 +15,10 @@ from tracker.sample import Sample
 from tracker.session.stage import Step
 from tracker.vision.observer import Observation
 
-#: Frames of a part that are measured, evenly spread: enough for a median and an extreme.
+#: Frames of a part that are measured, evenly spread: enough for a median and an extreme
+#: (this project's own choice).
 LOOKED_AT = 30
-#: A look is seen if the face was there in so much of it.
+#: A look is seen if the face was there in so much of it (this project's own choice).
 _LOOK_SEEN = 0.5
 
 

@@ -31,7 +31,8 @@ from tracker.profile import Profile, RestFrame
 from tracker.session.files import write_atomically
 
 FORMAT, FORMAT_VERSION = "turnpost-profile", 2
-#: What a profile unpacks to is some megabytes.
+#: What a profile unpacks to is some megabytes (this project's own choice: far above that, and what
+#: a computer has room for).
 MAX_UNPACKED_BYTES = 100_000_000
 
 #: Every array of a profile with its shape; the same letter is the same number, 0 any.

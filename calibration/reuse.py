@@ -33,9 +33,9 @@ from tracker.vision.observer import Observation
 #: from another place too; .82 at most for others, .78 in a light from the other side.
 LEAST_GOOD = 0.9
 #: Nearer or farther than the kept set-up by more than this, the pictures are too coarse or
-#: too fine for each other, and the perspective is another.
+#: too fine for each other, and the perspective is another (this project's own choice).
 NEAREST, FARTHEST = 0.75, 1.35
-#: Frames of a still face that the rest needs.
+#: Frames of a still face that the rest needs (this project's own choice).
 LEAST_FRAMES = 20
 #: A kept gaze model that reads the targets worse than this is given up: no verdict on the
 #: gaze could rest on it. On a rendered person it read .4 degrees off from another place, 2.4

@@ -79,6 +79,8 @@ class Movement(_Strict):
     short: list[int] = []
     short_share: Annotated[float, Field(gt=0, lt=1)] = 0.55
     skipped: list[int] = []
+    # These tilts (numbered from 0) turn the head in place of tilting it.
+    turned: list[int] = []
     # How long after the eyes the head goes to a mark; below zero it goes first.
     head_after_s: Annotated[float, Field(ge=-1, le=1)] = 0.3
     # These rises or rolls (numbered from 0) go only half-way up; these throws stay low; after
@@ -170,6 +172,13 @@ class Scenario(_Strict):
         there = self.movement.repetitions if self.movement.kind in kinds else 0
         if any(not 0 <= number < there for number in self.movement.half):
             raise ValueError(f"movement.half: there are {there} of them, numbered from 0")
+        return self
+
+    @model_validator(mode="after")
+    def _turned_tilts_exist(self) -> Scenario:
+        there = self.movement.repetitions if self.movement.kind == "tilts" else 0
+        if any(not 0 <= number < there for number in self.movement.turned):
+            raise ValueError(f"movement.turned: there are {there} of them, numbered from 0")
         return self
 
     @model_validator(mode="after")

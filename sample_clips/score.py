@@ -43,6 +43,8 @@ LEAD_S, TAIL_S = 0.5, 0.5
 #: Half the distance between the two targets of the jumps.
 JUMP_DEG = 8.0
 HELP_RISE_S = 0.35
+#: A head that turns in place of tilting, or tilts again, changes over so long.
+CHANGED_S = 0.4
 #: How long a fingertip takes to the place where it is held.
 COME_NEAR_S = 1.5
 #: A chin that sinks, and how fast.
@@ -270,8 +272,13 @@ class Score:
             return (wave, side + chin, 0.0) if kind == "turns" else (side, wave + chin, 0.0)
         if kind == "tilts":
             wave = self._through_extremes(t)
-            # Nobody tilts without turning a little.
-            return 0.06 * wave, -0.05 * abs(wave) + self._chin(t), wave
+            chin, turned = self._chin(t) - 0.05 * abs(wave), self._turned(t)
+            # Nobody tilts without turning a little, nor the other way round.
+            return (
+                wave * (0.06 + 0.94 * turned),
+                chin,
+                wave * (1.0 - 0.94 * turned),
+            )
         if kind in SWEEPS:
             move = self.scenario.movement
             share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
@@ -301,6 +308,18 @@ class Score:
         before, after = next(pair for pair in pairwise(self._knots) if t <= pair[1][0])
         way = 0.5 - 0.5 * np.cos(np.pi * (t - before[0]) / (after[0] - before[0]))
         return float(before[1] + way * (after[1] - before[1]))
+
+    def _turned(self, t: float) -> float:
+        """How far a movement that should be a tilt is a turn by now, 0 to 1."""
+        if not self.scenario.movement.turned:
+            return 0.0
+        half_s = 0.5 * CHANGED_S
+        cycles = (self.cycles[n] for n in self.scenario.movement.turned)
+        return sum(
+            smooth((t - start + half_s) / CHANGED_S)
+            - smooth((t - start - lasts + half_s) / CHANGED_S)
+            for start, lasts, _ in cycles
+        )
 
     def _edges(self, t: float) -> float:
         """Soft start and end of the movement."""

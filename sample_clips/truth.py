@@ -174,6 +174,12 @@ def events(score: Score) -> dict[str, Any]:
         start = score.jumps[first][0]
         found.append(_event("head_moved", start, until + HELP_RISE_S - start))
     found += _short(score)
+    for first, last in _runs(scenario.movement.turned):
+        after = score.cycles[last + 1 :][:1]
+        # Over with the first whole tilt to a side.
+        until = after[0][0] + 0.25 * after[0][1] if after else score.end_s
+        start = score.cycles[first][0]
+        found.append(_event("head_turned", start, until - start))
     move = scenario.movement
     code, from_s = wrong_throughout(move), score.cycles[0][0]
     if code:
@@ -201,7 +207,8 @@ def _repetitions(score: Score) -> int:
     if kind in ("still", "wander", "near_hold"):
         return 0
     # Who leaves out a mark goes neither there nor back.
-    return len(score.cycles) // (2 if kind == "reach" else 1) - len(score.scenario.movement.skipped)
+    left_out = len(score.scenario.movement.skipped) + len(score.scenario.movement.turned)
+    return len(score.cycles) // (2 if kind == "reach" else 1) - left_out
 
 
 def _short(score: Score) -> list[dict[str, Any]]:

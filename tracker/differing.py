@@ -12,7 +12,8 @@ from math import sqrt
 from statistics import fmean
 from typing import Literal
 
-#: Student's t at 99.5 % by degrees of freedom; checked in the tests.
+#: Student's t at 99.5 % by degrees of freedom; checked in the tests (arithmetic: they
+#: work it out).
 T_995 = {2: 9.9248, 3: 5.8409, 4: 4.6041, 5: 4.0321, 6: 3.7074, 7: 3.4995, 8: 3.3554}
 #: From so many times the measurement's error on it is the person's spread alone that hides a
 #: change (own choice).

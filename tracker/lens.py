@@ -22,7 +22,7 @@ DEFAULT_ERROR_DEG = 12.0
 STATED_ERROR_DEG = 3.0
 #: Vertical fields that a webcam can have, in degrees (common practice).
 LEAST_DEG, MOST_DEG = 20.0, 110.0
-#: Pictures whose shapes differ by less are of one kind.
+#: Pictures whose shapes differ by less are of one kind (this project's own choice).
 _SAME_SHAPE = 0.02
 
 

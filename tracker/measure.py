@@ -24,20 +24,21 @@ from tracker.vision.observer import Observation
 
 #: Mean face luminance below which a webcam picture is mostly noise (common practice).
 DARK = 0.08
-#: A face lower than this many pixels holds too few pixels for the eyes.
+#: A face lower than this many pixels holds too few pixels for the eyes (this project's own choice).
 MIN_FACE_HEIGHT_PX = 70.0
-#: Beyond this the far half of the face is out of sight and the landmarks guess.
+#: Beyond this the far half of the face is out of sight and the landmarks guess (this project's own
+#: choice).
 MAX_YAW_DEG, MAX_PITCH_DEG = 55.0, 40.0
 #: Quality below which the pose is not believed: the face is covered, or it is
 #: another face. On a real person a hand over the face reads 0.2 to 0.35, a broad
-#: smile 0.3 and more, the still face 0.9.
+#: smile 0.3 and more, the still face 0.9 (this project's own choice, by these).
 MIN_QUALITY = 0.3
 #: Sharpness against the set-up (1 alike) from which quality begins to fall, and at which it is
 #: gone. In five of the shipped clips it is .85 and more. Blurred further, down to .75 the head's
 #: yaw was .1 to .6 degrees off (unblurred .1 to .4), from .6 to .75 .1 to 2.6, below .6 .3 to 5.
-#: Placed on three of them.
+#: Placed on three of them (this project's own choice, by these).
 SHARP, SMEARED = 0.75, 0.45
-#: Correlation with the template at which quality begins to rise from 0.
+#: Correlation with the template at which quality begins to rise from 0 (this project's own choice).
 UNLIKE = 0.6
 #: Below this openness the lids hide so much that where the eyes look is read wrongly
 #: (rendered blinks: 8 degrees off at half open, 1 at nine tenths).
@@ -53,7 +54,8 @@ UNLIKE_MOST = 1.7
 #: in good light, open ones .26 at most (in a turned head); eyes that look 22 degrees down
 #: score up to .45, with the lids a third to a half as far apart as before.
 CLOSING_DIM, CLOSING_LIT = (0.15, 0.5), (0.35, 0.6)
-#: Brightness of the face, 0 to 1, up to which light is dim, and from which it is good.
+#: Brightness of the face, 0 to 1, up to which light is dim, and from which it is good (this
+#: project's own choice).
 DIM, LIT = 0.12, 0.25
 
 

@@ -38,12 +38,14 @@ Motion = Literal["", "against", "sweep", "places", "background"]
 #: text).
 PURSUIT_MOST_DEG_S = 20.0
 #: Largest swing to each side of a target that eyes alone follow: normal people leave the
-#: head still up to about 10 degrees (near-task study: the head helps from 6 to 11 degrees).
+#: head still up to about 10 degrees (near-task study: the head helps from 6 to 11 degrees; this
+#: project's own choice).
 PURSUIT_SWING_DEG = 10.0
 #: Without a tempo a turn is given this long (common practice).
 SELF_PACED_BPM = 24.0
 #: Rows of a track for each beat, where it isn't very long: straight lines between them lie
-#: within half a percent of the swing (its (pi / 16)^2 / 8th).
+#: within half a percent of the swing (its (pi / 16)^2 / 8th; arithmetic; the bounds are this
+#: project's own choice).
 ROWS_A_BEAT, ROWS_LEAST, ROWS_MOST = 16, 8, 6000
 
 #: Least swing to each side for which a set can be counted: a head that goes four fifths as far

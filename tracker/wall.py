@@ -16,11 +16,12 @@ from typing import Any
 from tracker.targets import SWING_LEAST_DEG, Point3
 
 #: How far away a mark may be: nearer, a centimetre of the tape is more than half a degree;
-#: farther, a room is rarely large enough (the programme asks for 0.9 to 3 m).
+#: farther, a room is rarely large enough (the programme asks for 0.9 to 3 m; own
+#: choice).
 LEAST_MM, MOST_MM = 900.0, 3000.0
 #: How far to each side of straight ahead the eyes are read: the looks of a set-up go 12
-#: degrees out (what was never seen in a set-up can
-#: only be guessed).
+#: degrees out (derived from the looks of ``ui.asked``: what was never seen in a
+#: set-up can only be guessed).
 EYES_MOST_DEG = 12.0
 #: Least half of the angle between two marks for eyes alone: with 4 degrees to each side a jump
 #: is told from the error of a reading (``exercises.counters``); one more, as lengths are

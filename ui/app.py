@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 from tracker.errors import InputError
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
-from tracker.practice.tasks import SINCE_LAST, AskScores, AskSinceLast, DoSet, Task
+from tracker.practice.tasks import SINCE_LAST, AskScores, AskSinceLast, AskWell, DoSet, Task
 from ui import tab_order, words
 from ui.any_key import AnyKey
 from ui.appearance import Appearance
@@ -295,7 +295,7 @@ class Window(QWidget):
 
     def _may_cover(self) -> bool:
         director = self.director
-        return director.phase not in _GOING_ON and not isinstance(director.task, DoSet)
+        return director.phase not in _GOING_ON and not isinstance(director.task, DoSet | AskWell)
 
     def open_sound(self) -> None:
         """The page where one chooses what to hear, unless something goes on."""

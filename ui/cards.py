@@ -5,9 +5,7 @@ Pure words and values; the page draws them.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from math import ceil, floor, inf
-from typing import Any
+from dataclasses import replace
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import Asked, asked_of, seat_mm
@@ -35,63 +33,15 @@ from tracker.practice.tasks import (
 )
 from tracker.session.weekly import FALLS
 from ui import words
+from ui.card import Card, Option
 from ui.hands_free import stop_key
 from ui.manner import care_keys, form_of, how_of, other_posture, wall_words
+from ui.wall_card import wall_card
 
 #: More of what the camera doesn't see would be too much to read before a set.
 UNSEEN_MOST = 2
-#: How far away a wall is taken to be, before somebody has measured it (common practice).
-USUAL_WALL_CM = 150
 #: From an adult's eyes to the hand of an arm held out, about (common practice).
 ARM_MM = (600.0, 800.0)
-
-
-@dataclass(frozen=True, slots=True)
-class Option:
-    """A button and what it answers; ``act`` names a command in place of an answer."""
-
-    text: str
-    value: Any = None
-    main: bool = False
-    act: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Card:
-    """What is shown of a task.
-
-    Attributes
-    ----------
-    title, lines
-        What is said; the first line is the task itself.
-    cares
-        What to take care of, marked as such.
-    options
-        The answers, in their order.
-    count
-        Numbers to choose from, where a number is asked for.
-    first
-        The number that choosing begins at; none stands there until one is chosen.
-    until_s
-        When it is over by itself, on the session's clock.
-    runs
-        Whether a set goes on meanwhile, whose figure is shown large.
-    quiet
-        What is said last and softly: what the camera doesn't see.
-    leave
-        Whether one may say to be unwell, or end for today.
-    """
-
-    title: str
-    lines: tuple[str, ...] = ()
-    cares: tuple[str, ...] = ()
-    options: tuple[Option, ...] = ()
-    count: range | None = None
-    first: int = 0
-    until_s: float = inf
-    runs: bool = False
-    quiet: str = ""
-    leave: bool = True
 
 
 def card_of(
@@ -130,7 +80,7 @@ def card_of(
         case AskOpen() | AskSound() | AskReader() | AskWeekly() | AskSupport():
             return _question(task, plan, can_sound=can_sound, can_speak=can_speak)
         case AskWall(asked=asked) if asked is not None:
-            return _wall(task, asked)
+            return wall_card(task, asked)
         case Prepare(asked=asked) if asked is not None:
             lead = "voice" if task.voice == "sound" and can_speak else task.voice
             place = place_of(asked, plan, task.chair_mm)
@@ -190,32 +140,6 @@ def _question(
                 (words.say("ask.support.fall"),),
                 _yes_no(),
             )
-
-
-def _wall(task: AskWall, asked: Asked) -> Card:
-    """A length of the notes on the wall, in whole centimetres."""
-    # Inwards: what can be chosen will do.
-    least, most = ceil(task.least_mm / 10.0), floor(task.most_mm / 10.0)
-    values = {"least": words.number(least), "most": words.number(most)}
-    usual = round(0.5 * (least + most))
-    key = f"ask.wall.{task.length}"
-    if task.length == "spacing":
-        how = words.say(f"{key}.how", usual=words.number(usual), **values)
-    else:
-        usual = min(max(USUAL_WALL_CM, least), most)
-        where = "sitting" if asked.posture == "sitting" else "standing"
-        how = words.say(f"{key}.{where}", **values)
-    options = (
-        Option(words.say("ask.go_on"), main=True, act="length"),
-        Option(words.say("ask.wall.none"), False),
-    )
-    return Card(
-        words.say(key),
-        (wall_words(asked), how),
-        options=options,
-        count=range(least, most + 1),
-        first=usual,
-    )
 
 
 def _pause(task: Wait | Settle | Rest, plan: Plan) -> Card:
@@ -321,12 +245,6 @@ def _dose_parts(asked: Asked, *, tempo: bool) -> list[str]:
     return [*parts, *other_posture(asked), *form_of(asked)]
 
 
-def left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
-    """What is said of an entry that was passed over."""
-    why = words.say_or(f"refused.{reason}", "summary.left_out")
-    return words.say("ask.left_out", name=name_of(entry_id, plan), why=why)
-
-
 def place_of(asked: Asked, plan: Plan, chair_mm: float | None = None) -> tuple[str, dict[str, str]]:
     """Key of the words for the place that an entry is done at, and the values in them.
 
@@ -405,7 +323,10 @@ def _cares(asked: Asked) -> tuple[str, ...]:
 
 
 def _over(task: Over, plan: Plan) -> Card:
-    lines = [words.say(f"over.{task.ended}")] if words.has(f"over.{task.ended}") else []
+    keys = (f"over.{key}" for key in (*task.because, task.ended))
+    lines = [words.say(key) for key in keys if words.has(key)]
+    if task.ended == "possible_fall" and plan.emergency_number:
+        lines.append(words.say("over.number", number=words.apart(plan.emergency_number)))
     if set(task.because) & set(EMERGENCY):
         number = plan.emergency_number
         key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"

@@ -167,6 +167,19 @@ PLANNED_WORDS: dict[str, object] = {
         "Measure from the middle of one note to the middle of the other. {least} to {most} cm "
         "will do here; {usual} cm is a good distance.",
     ),
+    "ask.wall.distance.still": QT_TRANSLATE_NOOP(
+        "turnpost", "Is the wall still {cm} cm from your eyes?"
+    ),
+    "ask.wall.spacing.still": QT_TRANSLATE_NOOP(
+        "turnpost", "Are the two notes still {cm} cm apart?"
+    ),
+    "ask.wall.still.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "That is how it was last time. If your place, the screen or the notes have moved since, "
+        "measure again.",
+    ),
+    "ask.wall.still.yes": QT_TRANSLATE_NOOP("turnpost", "Yes, still {cm} cm"),
+    "ask.wall.still.no": QT_TRANSLATE_NOOP("turnpost", "Measure again"),
     "ask.wall.length": QT_TRANSLATE_NOOP("turnpost", "Centimetres"),
     "ask.wall.none": QT_TRANSLATE_NOOP("turnpost", "I can't put notes there"),
     "ask.place.to_stop": QT_TRANSLATE_NOOP(
@@ -306,6 +319,22 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost",
         "The camera saw a sudden drop of your head. If you fell or are hurt, get help now.",
     ),
+    "over.fine": QT_TRANSLATE_NOOP(
+        "turnpost", "Good. Sit down and rest. Your therapist will see that your head dropped."
+    ),
+    "over.not_well": QT_TRANSLATE_NOOP(
+        "turnpost", "Sit or lie down where you are safe. Your therapist will see this first."
+    ),
+    "over.no_answer": QT_TRANSLATE_NOOP(
+        "turnpost", "Nobody has answered, and nobody has been called."
+    ),
+    "over.number": QT_TRANSLATE_NOOP("turnpost", "The number for help: {number}"),
+    "ask.well.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The camera saw a sudden drop of your head. Nobody has been called. Press 1 or 2.",
+    ),
+    "ask.well.fine": QT_TRANSLATE_NOOP("turnpost", "{key}: I am all right"),
+    "ask.well.not_well": QT_TRANSLATE_NOOP("turnpost", "{key}: I am not well"),
     "summary.left_out": QT_TRANSLATE_NOOP("turnpost", "Left out"),
     "summary.own_count": QT_TRANSLATE_NOOP("turnpost", "{count}, as you counted"),
     "summary.not_kept": QT_TRANSLATE_NOOP(

@@ -292,6 +292,9 @@ class PlannedPart(LostPart):
         if self.conductor is not None and not isinstance(self.conductor.task, Over):
             self._rest_from_now()
             self.conductor.stop(ended, shown=False)
+            if isinstance(self.conductor.task, Over):
+                # Who leaves without an answer has not undone why it was asked.
+                ended = self.conductor.task.ended
         if self.conductor is not None:
             self._hush()
             # The plan is through; its steps stay with the recording.
@@ -318,19 +321,18 @@ class PlannedPart(LostPart):
         if conductor is None or self._setting_up or self.phase in (Phase.camera, Phase.saving):
             return
         now_s, before = self.now_s, conductor.task
+        self._say_fall_again()
         if isinstance(before, DoSet) and self._may_have_fallen():
-            entry = self.entry
-            self.stop_plan("possible_fall")
-            self._say_fall(entry)
+            self._ask_if_well(seen=True)
             return
         if self._must_be_still(before):
             self.refuse_set("still_screen")
             return
         if isinstance(before, DoSet) and self._stopped_by_sight():
-            entry, dropped = self.entry, self._stopped_unseen
-            self._end_set("say.stopped")
-            if dropped:
-                self._say_fall(entry)
+            if self._stopped_unseen:
+                self._ask_if_well(seen=False)
+            else:
+                self._end_set("say.stopped")
             return
         self._look_for_camera()
         if isinstance(before, CountDown) and now_s >= before.until_s and self._not_in_sight(now_s):
@@ -354,6 +356,16 @@ class PlannedPart(LostPart):
             and not self._not_in_sight(now_s)
         ):
             self._begin_set(before)
+
+    def _ask_if_well(self, *, seen: bool) -> None:
+        """Nothing is asked for any more; how the person is stands on the screen and is said."""
+        entry, conductor = self.entry, self.conductor
+        if conductor is None or not isinstance(conductor.task, DoSet):
+            return
+        self._end_step()
+        conductor.dropped(self.now_s, seen=seen)
+        self._follow_task()
+        self._say_fall(entry)
 
     def _must_be_still(self, task: Task) -> bool:
         """Whether a set that moves what is to be still now is going on, or about to begin."""

@@ -45,6 +45,8 @@ class SetPart(PlacePart):
     _seat_off: dict[str, int] | None = None
     #: Whether the camera has missed some of this set, so that the person's count is asked for.
     count_lost = False
+    #: Whether who stands up, and is not seen, is being asked whether all is well.
+    _asks_if_well = False
 
     def __init__(self, *args: Any, **more: Any) -> None:
         super().__init__(*args, **more)
@@ -128,10 +130,18 @@ class SetPart(PlacePart):
         """Who stands up has been out of the picture for long: ask aloud whether all is well."""
         if self._recording is not None:
             self._recording.mark("asked_if_well", self.now_s)
+        self._asks_if_well = True
         self._say((Grave.fall, 0), "cue.possible_fall", "say.out_of_sight", led="voice")
+
+    @property
+    def asks_if_well(self) -> bool:
+        """Whether it is to be read now that a person out of the picture is asked how they are."""
+        return self._asks_if_well and self.phase == Phase.exercise
 
     def _look_for_stop(self, sample: Sample) -> None:
         """Take each sample: a hand is looked for in few of them, and none may be missed."""
+        if sample.reason != "no_face":
+            self._asks_if_well = False
         if self.phase == Phase.exercise and isinstance(self.task, DoSet):
             seen = self._hands_free.take(sample)
             # A question is never more than what stops.
@@ -197,7 +207,7 @@ class SetPart(PlacePart):
         number = conductor.begin_set(asked.step)
         self._note_seat(number)
         self._set_clock.go(asked.step.from_s)
-        self._seen_to_stop = ""
+        self._seen_to_stop, self._asks_if_well = "", False
         guide = entry.exercise.guide
         self.guiding = None if guide is None else Guiding(guide, entry.repetitions or 1)
         self._hands_free.begin(

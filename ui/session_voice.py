@@ -7,12 +7,12 @@ a helper reads. Otherwise the voice keeps quiet. It never praises.
 
 from __future__ import annotations
 
-from math import ceil
+from math import ceil, nan
 
 from tracker.exercises.events import Cue
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.plan.model import Plan
-from tracker.practice.tasks import Prepare, Rest, Task, Voice
+from tracker.practice.tasks import AskWell, Over, Prepare, Rest, Task, Voice
 from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
@@ -33,6 +33,9 @@ _COUNTED_FROM, _HALF_FROM_S = 5, 10.0
 #: Half-way is said so soon after, or not at all.
 _HALF_WITHIN_S = 2.0
 _TWO = 2
+#: A question that nobody answers is said again after so long (own choice: twice in the time that
+#: an answer is waited for, ``flow.WELL_S``).
+_ASKED_AGAIN_S = 25.0
 
 
 class VoicePart(ClockPart):
@@ -47,6 +50,8 @@ class VoicePart(ClockPart):
     #: What speaks the set through that goes on, if it is a guided one.
     guiding: Guiding | None = None
     _speaking: Speaking | None = None
+    #: When it was last asked aloud whether all is well.
+    _asked_well_s = nan
     #: The set-up's step and the part of it that were announced.
     _setup_said = _hint_said = ""
 
@@ -168,6 +173,10 @@ class VoicePart(ClockPart):
             self._say((Grave.place, 0), *keys, **values)
         elif isinstance(task, Rest):
             self._say((Grave.place, 0), "say.rest")
+        elif isinstance(task, Over) and task.ended == "possible_fall":
+            # As to who is not at the screen: whatever was chosen.
+            keys = [f"over.{b}" for b in task.because if words.has(f"over.{b}")]
+            self._say((Grave.fall, 0), *keys, "over.possible_fall", led="voice")
 
     def _lead_in(self, entry: EntryAsked | None, left_s: float) -> None:
         """A countdown has begun: slow beats, and how long it is, as the person wants to hear.
@@ -208,7 +217,14 @@ class VoicePart(ClockPart):
 
     def _say_fall(self, entry: EntryAsked | None) -> None:
         """Whatever was chosen: a person on the floor does not see the screen."""
+        self._asked_well_s = self.now_s
         self._say((Grave.fall, 0), "cue.possible_fall", "say.fall", of=entry, led="voice")
+
+    def _say_fall_again(self) -> None:
+        """Once more while nobody answers: who is dazed may not have heard it."""
+        late = self.now_s - self._asked_well_s >= _ASKED_AGAIN_S
+        if isinstance(self.task, AskWell) and late:
+            self._say_fall(None)
 
     def _say_of_set(self, entry: EntryAsked, live: LiveState | None, done: int) -> None:
         """While a set goes on: its cue, and once how much is left."""

@@ -21,6 +21,8 @@ EYES = ("both", "left", "right")
 #: Whether drawn movements move: as the system says, never, or always.
 MOTIONS = ("system", "still", "moving")
 
+#: Lengths in whole cm that a mark on the wall may have had: those that can be chosen.
+MARK_CM = range(10, 401)
 #: What may be heard in seated work with the eyes open; the voice comes with the beats.
 SOUNDS = ("voice", "beats", "silence")
 
@@ -211,6 +213,20 @@ class Settings:
     @window.setter
     def window(self, value: QByteArray) -> None:
         self._store.setValue("window", value)
+
+    @property
+    def mark(self) -> tuple[int, int, str] | None:
+        """Where a mark on the wall was last: how far the wall, how far along it (cm), the side."""
+        parts = str(self._store.value("mark", "")).split(";")
+        if len(parts) != 3 or not all(p.isdecimal() for p in parts[:2]):
+            return None
+        distance, offset, side = int(parts[0]), int(parts[1]), parts[2]
+        fits = distance in MARK_CM and offset in MARK_CM and side in ("right", "left")
+        return (distance, offset, side) if fits else None
+
+    @mark.setter
+    def mark(self, value: tuple[int, int, str]) -> None:
+        self._store.setValue("mark", ";".join(map(str, value)))
 
     def sync(self) -> None:
         """Write to disk."""

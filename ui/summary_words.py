@@ -63,6 +63,7 @@ SUMMARY_WORDS: dict[str, object] = {
     "event.times": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
     "event.once": QT_TRANSLATE_NOOP("turnpost", "once"),
     "event.gaze_off_target": QT_TRANSLATE_NOOP("turnpost", "eyes left the target"),
+    "event.head_turned": QT_TRANSLATE_NOOP("turnpost", "head turned, not tilted"),
     "event.head_moved": QT_TRANSLATE_NOOP("turnpost", "head moved along"),
     "event.gaze_short": QT_TRANSLATE_NOOP("turnpost", "eyes stopped short"),
     "event.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "eyes closed"),

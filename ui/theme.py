@@ -52,6 +52,7 @@ _SIZES_PX = {
     "body": 20.0,
     "lead": 24.0,
     "title": 36.0,
+    "ask": 56.0,
     "count": 72.0,
     "far": 144.0,
 }
@@ -61,6 +62,7 @@ _GROWTH = {
     "body": 1.0,
     "lead": 0.9,
     "title": 0.5,
+    "ask": 0.5,
     "count": 1.0,
     "far": 0.0,
 }
@@ -221,6 +223,8 @@ def font(role: str, percent: int, *, bold: bool = False) -> QFont:
     dpi = screen.logicalDotsPerInch() if screen is not None else 96.0
     made.setPointSizeF(size_px(role, percent) * 72.0 / dpi)
     made.setWeight(
-        QFont.Weight.DemiBold if bold or role in ("title", "count", "far") else QFont.Weight.Normal
+        QFont.Weight.DemiBold
+        if bold or role in ("title", "ask", "count", "far")
+        else QFont.Weight.Normal
     )
     return made

@@ -58,6 +58,10 @@ TOOLS_WORDS: dict[str, object] = {
     "mark.side.right": QT_TRANSLATE_NOOP("turnpost", "To my right"),
     "mark.side.left": QT_TRANSLATE_NOOP("turnpost", "To my left"),
     "mark.begin": QT_TRANSLATE_NOOP("turnpost", "Begin the check"),
+    "mark.last": QT_TRANSLATE_NOOP(
+        "turnpost", "As last time: wall {distance}, mark {offset}. {side}"
+    ),
+    "mark.unset": QT_TRANSLATE_NOOP("turnpost", "First give both lengths, by the tape."),
     "mark.back": QT_TRANSLATE_NOOP("turnpost", "Back to the exercises"),
     "mark.ahead": QT_TRANSLATE_NOOP(
         "turnpost", "Point your nose straight ahead and hold it. A sound says when to go on."

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
 
-from tracker.practice.tasks import AskGate, AskScores, AskSinceLast
+from tracker.practice.tasks import AskGate, AskScores, AskSinceLast, AskWell
 from ui.handing_over import HandingOver
 from ui.pages.came import CamePage
 from ui.pages.camera import CameraPage
@@ -25,6 +25,7 @@ from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
 from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
+from ui.pages.well import WellPage
 from ui.ports import Runner
 from ui.session_flow import Director, Phase
 
@@ -61,10 +62,11 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
     director = window.director
     welcome = WelcomePage(director, window.open_plan, window.remember_starter)
     hand_over = HandingOver(run, director, window.settings, welcome, window.cover, window.covering)
-    gate, scores = GatePage(), ScoresPage()
+    gate, scores, well = GatePage(), ScoresPage(), WellPage()
     gate.first_time = lambda: director.first_time
     gate.answered.connect(director.answer)
     scores.answered.connect(director.answer)
+    well.answered.connect(director.answer)
     for page in (gate, scores):
         page.unwell.connect(director.unwell)
         page.ended.connect(lambda: director.end_today())
@@ -72,6 +74,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "welcome": welcome,
         "gate": gate,
         "scores": scores,
+        "well": well,
         "task": TaskPage(director),
         "camera": CameraPage(director, window.use_clip, window.settings),
         "tools": ToolsPage(
@@ -90,7 +93,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "setup": SetupPage(director, window.fields.setup),
         "came": CamePage(director),
         "choose": ChoosePage(director, window.settings, window.fields.set_target),
-        "mark": MarkPage(director),
+        "mark": MarkPage(director, window.settings),
         "practice": PracticePage(director, window.fields.practice),
         "summary": SummaryPage(director, window.close, hand_over.open, lambda: hand_over.plan),
         "help": HelpPage(window.switch_help),
@@ -117,4 +120,6 @@ def page_now(director: Director) -> str:
         return "gate"
     if phase == Phase.asking and isinstance(task, AskScores | AskSinceLast):
         return "scores"
+    if phase == Phase.asking and isinstance(task, AskWell):
+        return "well"
     return _PAGE_OF[phase]

@@ -280,6 +280,7 @@ WORDS: dict[str, object] = {
     ),
     # cues, by event code: calm, what to do, no blame
     "cue.gaze_off_target": QT_TRANSLATE_NOOP("turnpost", "Eyes on the target"),
+    "cue.head_turned": QT_TRANSLATE_NOOP("turnpost", "Ear to the shoulder, nose ahead"),
     "cue.head_moved": QT_TRANSLATE_NOOP("turnpost", "Keep your head still"),
     "cue.gaze_short": QT_TRANSLATE_NOOP("turnpost", "Look all the way to the target"),
     "cue.eyes_closed": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes open"),

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from datetime import date, timedelta
 from typing import Any
 
 import pytest
 
 from tests.practice.person import SEATED, Person, plan_of, refused
+from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.scripted import Answers
 from tracker.practice.tasks import AskWall, DoSet, Over, Prepare, Task
+from tracker.session.summary_file import Summary
 
+DAY = date(2026, 3, 2)
 JUMPS = {"exercise": "eyes-side-to-side", "note": "asked for"}
 OPEN = {**JUMPS, "wall": {"above_mm": 80}}
 TYPED = {**JUMPS, "wall": {"distance_mm": 1500, "spacing_mm": 500}}
@@ -158,3 +162,94 @@ def test_a_file_of_answers_may_hold_the_lengths() -> None:
     conductor.answer(1500)
     assert isinstance(conductor.task, AskWall) and conductor.task.length == "spacing"
     assert answers.to(conductor.task) is None, "100 mm would lie 1.9 degrees to each side"
+
+
+# --- what was given last time ---
+
+
+def days_after(person: Person, plan: Plan, history: list[Summary], day: int) -> Summary:
+    today = DAY + timedelta(days=day)
+    person.practise(plan, history=history, today=today)
+    return person.summary.model_copy(update={"started_at": f"{today}T09:00:00+01:00"})
+
+
+def offered(person: Person) -> list[float | None]:
+    return [t.last_mm for t in asked_lengths(person)]
+
+
+def lengths_said(person: Person) -> list[tuple[Any, ...]]:
+    marks = [m for m in person.journal.content().of("mark") if m["name"] == "wall_length"]
+    return [(m["length"], m["mm"], m["as_last_time"]) for m in marks]
+
+
+def test_what_was_measured_last_is_offered_and_the_newest_counts() -> None:
+    plan = plan_of(OPEN)
+    history: list[Summary] = []
+    first = Measuring()
+    history.append(days_after(first, plan, [], 0))
+    assert offered(first) == [None, None]
+    assert lengths_said(first) == [("distance", 1600.0, False), ("spacing", 540.0, False)]
+    moved = Measuring()
+    moved.tape = {"distance": 1700.0, "spacing": 540.0}
+    history.append(days_after(moved, plan, history, 1))
+    assert offered(moved) == [1600.0, 540.0]
+    assert lengths_said(moved) == [("distance", 1700.0, False), ("spacing", 540.0, True)]
+    third = Measuring()
+    days_after(third, plan, history, 2)
+    assert offered(third) == [1700.0, 540.0]
+
+
+def test_nothing_is_taken_without_an_answer() -> None:
+    plan = plan_of(OPEN)
+    history = [days_after(Measuring(), plan, [], 0)]
+    silent = Measuring()
+    silent.tape = {"distance": None, "spacing": None}
+    days_after(silent, plan, history, 1)
+    assert offered(silent) == [1600.0]
+    (step,) = steps_of(silent)
+    assert "wall" not in step and step["target_mm"] is None
+    assert lengths_said(silent) == []
+
+
+def test_the_plans_own_length_stands_before_the_one_of_last_time() -> None:
+    history = [days_after(Measuring(), plan_of(OPEN), [], 0)]
+    person = Measuring()
+    days_after(person, plan_of({**JUMPS, "wall": {"distance_mm": 1500}}), history, 1)
+    (task,) = asked_lengths(person)
+    assert task.length == "spacing" and task.last_mm == 540.0
+    assert steps_of(person)[0]["wall"]["distance_mm"] == 1500.0
+    typed = Measuring()
+    days_after(typed, plan_of(TYPED), history, 1)
+    assert asked_lengths(typed) == []
+    assert steps_of(typed)[0]["wall"]["spacing_mm"] == 500.0
+
+
+def test_what_would_not_do_any_more_is_not_offered() -> None:
+    history = [days_after(Measuring(), plan_of(OPEN), [], 0)]
+    far = Measuring()
+    far.tape = {"distance": 3000.0, "spacing": 600.0}
+    days_after(far, plan_of(OPEN), history, 1)
+    # Three metres away 540 mm are 5.1 degrees to each side, which will do ...
+    assert offered(far) == [1600.0, 540.0]
+    near = Measuring()
+    near.tape = {"distance": 1000.0, "spacing": 300.0}
+    days_after(near, plan_of(OPEN), history, 1)
+    # ... from one metre they are 15, where 12 are the most.
+    assert offered(near) == [1600.0, None]
+
+
+def test_another_posture_is_another_place() -> None:
+    stands = {"exercise": "turns-on-target", "posture": "standing", "wall": {"above_mm": 0}}
+    history = [days_after(Measuring(), plan_of(stands), [], 0)]
+    again = Measuring()
+    days_after(again, plan_of(stands), history, 1)
+    assert offered(again) == [1600.0]
+    seated = Measuring()
+    days_after(seated, plan_of({**stands, "posture": "sitting"}), history, 1)
+    assert offered(seated) == [None]
+
+
+def test_a_second_entry_of_the_day_is_offered_what_the_first_was_given() -> None:
+    person = Measuring()
+    person.practise(plan_of({**OPEN, "entry_id": "a"}, {**OPEN, "entry_id": "b"}))
+    assert offered(person) == [None, None, 1600.0, 540.0]

@@ -81,6 +81,34 @@ def test_a_fall_that_was_told_is_said_with_what_is_known(weekly: Any, text: str)
     assert found.text == text
 
 
+@pytest.mark.parametrize(
+    ("answers", "shown", "said"),
+    [
+        (["fine"], 0, "said to be all right"),
+        (["not_well", "fine"], 0, "said not to be well"),
+        (["no_answer", "fine"], 0, "did not answer"),
+        (["not_well", "no_answer"], 0, "said not to be well"),
+        (["fine", "fine"], 1, "said to be all right"),
+    ],
+)
+def test_of_possible_falls_the_gravest_answer_is_said(
+    answers: list[str], shown: int, said: str
+) -> None:
+    rows = [row(k, ended="possible_fall", after_drop=a) for k, a in enumerate(answers)]
+    (found,) = reasons([*CALM, *rows])
+    assert found.text == f"possible fall, and the session ended with it: {said}"
+    assert found.day == rows[shown].day and found.times == len(answers)
+
+
+def test_who_dropped_out_of_the_picture_and_went_on_is_told_of_last() -> None:
+    went_on = row(12, after_drop="fine")
+    (found,) = reasons([*CALM, went_on])
+    assert found.kind == Kind.possible_fall
+    assert found.text == "dropped out of the picture in a set: said to be all right"
+    (found,) = reasons([*CALM, row(11, ended="possible_fall", after_drop="fine"), went_on])
+    assert found.text == "possible fall, and the session ended with it: said to be all right"
+
+
 ONCE, HURT = {"falls": "once", "hurt": False}, {"falls": "once", "hurt": True}
 MORE = {"falls": "more", "hurt": False}
 

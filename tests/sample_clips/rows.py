@@ -33,10 +33,11 @@ ROWS = (
     Row(
         4,
         "turns-on-target",
-        ("turns-good", "wall-turns-good"),
+        ("turns-good", "wall-turns-good", "standing-mark-good"),
         {
             "turns-gaze-drops": "gaze_off_target",
             "wall-turns-gaze-drops": "gaze_off_target",
+            "standing-mark-gaze-drops": "gaze_off_target",
             "turns-looking-down": "gaze_off_target",
             "blinks-and-closed": "eyes_closed",
             "no-face-for-a-while": "not_measured",
@@ -96,7 +97,12 @@ MOVING = (
 FURTHER = (
     Row(0, "remembered-target", ("remembered-good",), {"remembered-small": "too_small"}),
     Row(0, "thumb-together", ("thumb-good",), {"thumb-eyes-stay": "eyes_not_with_head"}),
-    Row(0, "head-tilts", ("tilts-good",), {"tilts-eyes-shutting": "eyes_closed"}),
+    Row(
+        0,
+        "head-tilts",
+        ("tilts-good",),
+        {"tilts-turned": "head_turned", "tilts-eyes-shutting": "eyes_closed"},
+    ),
     Row(0, "near-hold", ("near-hold-good",), {"near-hold-head-moves": "head_moved"}),
     Row(0, "stand-tandem", ("tandem-good",), {"tandem-chin-down": "chin_down"}),
     Row(0, "stand-one-leg", ("one-leg-good",), {"one-leg-eyes-shutting": "eyes_closed"}),

@@ -35,7 +35,7 @@ from tests.ui.test_window import pixels
 from tests.ui.test_window import walk as walk_alone
 from tracker.plan.draft import data_of
 from tracker.plan.starter import starter_plan
-from tracker.practice.tasks import AskAfterSet, DoSet, Prepare
+from tracker.practice.tasks import AskAfterSet, AskWell, DoSet, Prepare
 from ui import theme, words
 from ui.app import Window
 from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
@@ -108,6 +108,12 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person.wait(10.5)
     assert isinstance(person.director.task, DoSet)
     yield "set away from the screen"
+    person.director.conductor.dropped(person.director.now_s, seen=False)
+    person.director._follow_task()
+    person.settle()
+    assert isinstance(person.director.task, AskWell)
+    yield "asked if well"
+    person.press("1")
     person.press("u")
     yield "unwell"
     person.none_of_these()

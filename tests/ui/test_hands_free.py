@@ -15,7 +15,8 @@ from tests.ui.fakes import FakeWorld, Voice, seen, turning
 from tests.ui.patient import TURNS, Person, plan_of
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
-from tracker.practice.tasks import AskAfterSet, CountDown, DoSet, Prepare
+from tracker.practice.flow import WELL_S
+from tracker.practice.tasks import AskAfterSet, AskWell, CountDown, DoSet, Prepare
 from tracker.sample import Sample
 from ui.cards import card_of
 from ui.hands_free import (
@@ -289,9 +290,10 @@ def test_in_the_window_nobody_after_a_drop_ends_it_as_a_possible_fall(
         return replace(turning(t, 1e9), head_y_mm=200.0 - down, head_x_mm=0.0)
 
     person.measured(2.8 + LEFT_S + ANSWER_S + 1.0, going_down)
-    assert not isinstance(person.director.task, DoSet)
+    assert isinstance(person.director.task, AskWell)
     said = [t for _, t in voice.spoken if "Are you all right?" in t]
     assert len(said) == 2 and "Nobody has been called" in said[1]
+    person.wait(WELL_S)
     ended = person.fake.recordings[-1].journal.content().of("end")
     assert [e["ended"] for e in ended] == ["possible_fall"]
 
@@ -477,6 +479,9 @@ def test_who_drops_out_of_the_picture_is_asked_how_they_are_as_the_set_stops(
         return replace(turning(t, 1e9), head_y_mm=height, neck_y_mm=height, head_x_mm=0.0)
 
     person.measured(6.0, leaving)
+    assert isinstance(person.director.task, AskWell) is (down_mm > 0.0)
+    if down_mm:
+        person.press("1")
     assert isinstance(person.director.task, AskAfterSet)
     assert any("Are you all right?" in t for _, t in voice.spoken) is (down_mm > 0.0)
     marks = person.fake.recordings[-1].journal.content().of("mark")

@@ -35,6 +35,7 @@ from tracker.practice.tasks import (
     AskScores,
     AskSound,
     AskSupport,
+    AskWell,
     CountDown,
     DoSet,
     Over,
@@ -338,6 +339,9 @@ def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Pe
         return replace(turning(t, 1e9), head_y_mm=down_mm, neck_y_mm=down_mm)
 
     person.measured(4.0, falling)
+    assert isinstance(person.director.task, AskWell)
+    assert person.fake.beats.sounding is None
+    person.press("2")
     assert isinstance(person.director.task, Over)
     assert person.fake.beats.sounding is None
     page: Any = person.window.pages["task"]

@@ -22,9 +22,9 @@ from tracker.practice.tasks import (
     AskGate,
     AskReader,
     AskSound,
+    AskWell,
     CountDown,
     DoSet,
-    Over,
     Prepare,
     Rest,
 )
@@ -273,7 +273,7 @@ def test_a_sudden_drop_stops_the_beats_and_the_voice_asks(
     voice.spoken.clear()
     fell_s = person.fake.service.time_s + 2.0
     person.measured(4.0, falling_from(fell_s))
-    assert isinstance(person.director.task, Over)
+    assert isinstance(person.director.task, AskWell)
     assert person.fake.beats.sounding is None
     asked_s, asked = voice.spoken[-1]
     assert asked.startswith("Are you all right?") and "Nobody has been called" in asked
@@ -300,7 +300,7 @@ def test_a_seated_fall_is_asked_about_in_silence_too(begin: Begin, voice: Voice)
         person.measured(1.0, still)
     fell_s = person.fake.service.time_s + 2.0
     person.measured(4.0, falling_from(fell_s))
-    if not isinstance(person.director.task, Over):
+    if not isinstance(person.director.task, AskWell):
         pytest.fail(f"no fall was noticed (by ear: {by_ear})")
     assert voice.texts[-1].startswith("Are you all right?")
 

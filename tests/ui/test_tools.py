@@ -79,6 +79,7 @@ def walk(window: Window, fake: FakeWorld) -> Iterator[str]:
     to_choose(window, fake)
     yield "choose"
     director.open_mark()
+    window.settings.mark = (150, 60, "right")
     yield "mark"
     director.begin_mark(1500.0, 50.0)
     yield "mark refused"
@@ -322,6 +323,12 @@ def test_the_mark_on_the_wall_goes_into_the_set_up(make: Make, fake: FakeWorld) 
     director.open_mark()
     page.side._group.button(1).click()
     page.begin.click()
+    assert director.mark is None and page.said.text() == words.say("mark.unset")
+    page.distance.set_value(150)
+    page.begin.click()
+    assert director.mark is None, "nor one of two"
+    page.offset.set_value(60)
+    page.begin.click()
     window.refresh()
     assert page.said.text() == words.say("mark.ahead") and not page.distance.isVisible()
     hold(window, fake, 0.0)
@@ -389,6 +396,7 @@ def test_a_mark_in_a_bad_place_and_a_head_that_never_rests_are_said(
     to_choose(window, fake)
     director, page = window.director, window.pages["mark"]
     director.open_mark()
+    page.distance.set_value(150)
     page.offset.set_value(10)
     page.begin.click()
     assert "farther out" in page.said.text()
@@ -399,6 +407,35 @@ def test_a_mark_in_a_bad_place_and_a_head_that_never_rests_are_said(
     window.refresh()
     assert page.said.text() == words.say("mark.gave_up") and page.begin.isVisible()
     assert director._found()["mark"]["error_deg"] is None
+
+
+def test_the_lengths_of_last_time_are_offered_and_never_taken_unasked(
+    make: Make, fake: FakeWorld
+) -> None:
+    window = make()
+    window.settings.mark = (200, 75, "left")
+    to_choose(window, fake)
+    director, page = window.director, window.pages["mark"]
+    director.open_mark()
+    window.refresh()
+    assert page.last.isVisible() and page.distance.chosen is None
+    assert page.last.text() == "As last time: wall 200 cm, mark 75 cm. To my left"
+    page.begin.click()
+    assert director.mark is None
+    page.last.click()
+    assert director.mark is not None
+    assert (director.mark._distance_mm, director.mark._offset_mm) == (2000.0, -750.0)
+    window.refresh()
+    assert not page.last.isVisible()
+
+
+@pytest.mark.parametrize("kept", ["", "150", "150;60;up", "a;60;left", "0;60;left", "9999;60;left"])
+def test_lengths_that_make_no_sense_are_not_offered(make: Make, kept: str) -> None:
+    settings = make().settings
+    settings._store.setValue("mark", kept)
+    assert settings.mark is None
+    settings.mark = (150, 60, "left")
+    assert settings.mark == (150, 60, "left")
 
 
 def test_after_a_session_the_check_opens_the_camera_again(make: Make, fake: FakeWorld) -> None:

@@ -3,19 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date, timedelta
 from itertools import pairwise
 from typing import Any
 
 import pytest
 
 from calibration.parts import on_wall
-from tests.ui.fakes import answer_fit, seen
-from tests.ui.patient import ENTER, TURNS, Person, plan_of
+from tests.ui.fakes import FakeWorld, answer_fit, seen
+from tests.ui.patient import ENTER, TURNS, Person, earlier, plan_of
 from tests.ui.pictures import keep
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, WallMarks
-from tracker.practice.tasks import AskWall, CountDown, DoSet, Prepare
+from tracker.practice.tasks import (
+    AskGate,
+    AskScores,
+    AskSinceLast,
+    AskWall,
+    CountDown,
+    DoSet,
+    Prepare,
+    ShowToday,
+)
 from ui.asked import has_target, needs_moving_target, planned_asked, setup_asked
 from ui.cards import card_of
 from ui.geometry import FieldExtent, ScreenMap, facing_map
@@ -200,3 +210,48 @@ def test_who_cannot_put_notes_there_goes_on_with_the_next(begin: Begin) -> None:
     assert task.asked.entry_id == "turns"
     said = "\n".join(person.window.pages["task"]._notes)  # type: ignore[attr-defined]
     assert "There are no notes on the wall for it." in said
+
+
+@pytest.mark.parametrize("still", [True, False])
+def test_what_was_given_last_time_is_confirmed_with_one_key(
+    begin: Begin, fake: FakeWorld, still: bool
+) -> None:
+    wall = {"distance_mm": 1600.0, "spacing_mm": 500.0, "above_mm": 90.0, "right_mm": 0.0}
+    done = {
+        "exercise": "eyes-side-to-side",
+        "entry_id": "jumps",
+        "prescribed": {"posture": "sitting", "wall": wall},
+        "done": {"repetitions": 3, "turns": 6, "duration_s": 9.0, "measured_fraction": 1.0},
+        **dict.fromkeys(("head", "eyes", "gaze", "stillness", "symptoms")),
+        **{k: {"value": None} for k in ("clarity", "eyes_closed_fraction", "sway")},
+        **{k: [] for k in ("events", "repetitions_list", "quality", "not_measured")},
+    }
+    before = f"{date.today() - timedelta(days=1)}T09:00:00"
+    fake.history = [earlier("p1", started_at=before, exercises=[done])]
+    person = begin(plan_of(OPEN))
+    while not isinstance(person.director.task, AskWall):
+        task = person.director.task
+        if isinstance(task, AskGate):
+            person.none_of_these()
+        elif isinstance(task, AskScores | AskSinceLast):
+            person.press("1", ENTER)
+        else:
+            person.choose("Begin" if isinstance(task, ShowToday) else "Yes")
+    page: Any = person.window.pages["task"]
+    assert page.card.title == "Is the wall still 160 cm from your eyes?"
+    assert not page.length.isVisible() and not page.count.isVisible()
+    keep(person.window, f"wall/still-{still}")
+    if still:
+        person.press(ENTER)
+    else:
+        person.choose("Measure again")
+        assert isinstance(person.director.task, AskWall) and page.length.isVisible()
+        assert page.length.chosen is None, "nothing is taken from last time unasked"
+        page.length.set_value(150)
+        person.choose("Go on")
+    assert page.card.title == "Are the two notes still 50 cm apart?"
+    person.press(ENTER)
+    task = person.director.task
+    assert isinstance(task, Prepare) and task.asked is not None and task.asked.wall is not None
+    found = (task.asked.wall.distance_mm, task.asked.wall.spacing_mm)
+    assert found == (1600.0 if still else 1500.0, 500.0)

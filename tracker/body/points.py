@@ -21,7 +21,8 @@ VISIBLE = 0.6
 #: patient's on rendered bodies: .1 at most; this project's own choice).
 SAME_FACE = 0.4
 #: Shoulders are so many face heights apart (a face's landmarks are about 150 mm high; from
-#: half turned away to broad). Anything else is no body, or another person's.
+#: half turned away to broad). Anything else is no body, or another person's (this project's own
+#: choice).
 SPAN = (0.8, 4.5)
 
 

@@ -20,16 +20,17 @@ from tracker.sample import Sample
 #: All of them are this project's own choice (above).
 #: The wrist beside the eyes, on its own side, and against their height.
 ASIDE_MM, LOWEST_MM = 190.0, -190.0
-#: How far the forearm rises, and how far it may lean as a share of that (24 degrees).
+#: How far the forearm rises, and how far it may lean as a share of that (24 degrees; this project's
+#: own choice).
 RISES_MM, LEANS = 130.0, 0.45
-#: The other hand is lower by so much, or out of the picture.
+#: The other hand is lower by so much, or out of the picture (this project's own choice).
 OTHER_LOWER_MM = 200.0
-#: A hand is held still that stays within so much, in each direction.
+#: A hand is held still that stays within so much, in each direction (this project's own choice).
 STILL_MM = 120.0
 #: So long has it to be seen, in so many looks (at 8 a second there are nine, if none fails);
-#: where the exercise itself lifts the hands longer.
+#: where the exercise itself lifts the hands longer (this project's own choice).
 HELD_S, HELD_AT_WORK_S, LOOKS = 1.0, 2.0, 5
-#: Looks that don't see the arm break nothing off for so long.
+#: Looks that don't see the arm break nothing off for so long (this project's own choice).
 UNSEEN_S = 0.5
 
 

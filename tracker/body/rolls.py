@@ -28,7 +28,7 @@ ROUND = 0.35
 LEAST_MM = 5.0
 #: Width and height are averaged over this time (this project's own choice).
 MEAN_S = 0.3
-#: Fewer places than this in one roll tell no way.
+#: Fewer places than this in one roll tell no way (this project's own choice).
 LEAST_PLACES = 8
 
 

@@ -10,6 +10,7 @@ from typing import Literal, Protocol
 
 from tracker.body.rolls import lift_mm
 from tracker.exercises.hands import a_hand_is_seen, hand_difference, is_throw
+from tracker.exercises.tilts import TILT_KEPT_S, is_tilt
 from tracker.motion.away import BENDING_DOWN, STANDING_UP, AwayFinder, AwayRule
 from tracker.motion.smoothing import RunningMean
 from tracker.motion.turning import Turn, TurningFinder, TurningRule
@@ -19,6 +20,11 @@ from tracker.sample import Sample
 #: project's own choice; with it closings of a second and more were found in rendered films:
 #: DEVELOPERS.md).
 EYE_OPEN_LEAST = 0.3
+
+
+#: Samples are kept so long for a channel that looks back at them: longer than a throw takes
+#: (this project's own choice).
+KEPT_S = 6.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,9 +40,9 @@ class Channel:
     body
         Whether it is read from shoulders and hands, which aren't looked at in every frame.
     turns_each
-        So many turns are one repetition.
+        So many turns are one repetition (there and back, derived from the movement).
     accept
-        Which turns count, by the samples of the last :data:`KEPT_S`; None: all.
+        Which turns count, by the samples of the last ``kept_s`` seconds; None: all.
     seen
         Whether a sample really measured it; None: wherever there is a value.
     """
@@ -50,12 +56,8 @@ class Channel:
     body: bool = False
     turns_each: int = 2
     accept: Callable[[Iterable[Sample], Turn], bool] | None = None
+    kept_s: float = KEPT_S
     seen: Callable[[Sample], bool] | None = None
-
-
-#: Samples are kept so long for a channel that looks back at them: longer than a throw takes
-#: (this project's own choice).
-KEPT_S = 6.0
 
 
 def eyes_usable(sample: Sample) -> bool:
@@ -86,16 +88,18 @@ def _vergence(sample: Sample) -> float:
 _JUMPS = TurningRule(floor=4.0, first=4.0, plateau=True)
 #: From arm's length (60 cm) to 30 cm the lines of sight of eyes 63 mm apart turn in by 6
 #: degrees more (2 atan of half their distance by that of the target); of the narrowest
-#: adult eyes, 54 mm, by 5. The floor is above the error of a smoothed reading.
+#: adult eyes, 54 mm, by 5. The floor is above the error of a smoothed reading (arithmetic; the
+#: floor is this project's own choice).
 _NEAR_FAR = TurningRule(floor=2.5, first=3.0)
-#: A target that is followed goes 6 degrees or more to each side; the gaze is read to a degree.
+#: A target that is followed goes 6 degrees or more to each side; the gaze is read to a degree (this
+#: project's own choice).
 _SWEEPS = TurningRule(floor=5.0, first=5.0)
 #: A head that goes to a mark rests there: when it came is the beat.
 _TO_MARKS = TurningRule(plateau=True)
-#: The share as :class:`TurningRule` derives it.
+#: The share as :class:`TurningRule` derives it (derived there).
 _HEAD = TurningRule(hole=0.16)
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
-#: who only looks about turns by some degrees: 8 to each side at least.
+#: who only looks about turns by some degrees: 8 to each side at least (this project's own choice).
 _UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0)
 #: Sways that were asked for, in mm from end to end. The floors lie above the range of
 #: ordinary sway of a head in 30 s, estimated from open data of young adults (Santos DA,
@@ -123,7 +127,14 @@ CHANNELS: dict[str, Channel] = {
         Channel("head_yaw", lambda s: s.head_yaw_deg, ("right", "left"), _HEAD),
         Channel("head_to_mark", lambda s: s.head_yaw_deg, ("right", "left"), _TO_MARKS),
         Channel("head_pitch", lambda s: s.head_pitch_deg, ("up", "down"), _HEAD),
-        Channel("head_roll", lambda s: s.head_roll_deg, ("right", "left"), _HEAD),
+        Channel(
+            "head_roll",
+            lambda s: s.head_roll_deg,
+            ("right", "left"),
+            _HEAD,
+            accept=is_tilt,
+            kept_s=TILT_KEPT_S,
+        ),
         Channel("eye_yaw", _eye_yaw, ("right", "left"), _JUMPS),
         Channel("eye_pitch", _eye_pitch, ("up", "down"), _JUMPS),
         Channel("eye_sweep", _gaze_yaw, ("right", "left"), _SWEEPS, smooth_s=0.2),
@@ -247,7 +258,7 @@ class Counter:
             return []
         if self.channel.accept is not None:
             self._recent.append(sample)
-            while sample.time_s - self._recent[0].time_s > KEPT_S:
+            while sample.time_s - self._recent[0].time_s > self.channel.kept_s:
                 self._recent.popleft()
         return self._keep(self._finder.feed(sample.time_s, self.channel.read(sample)))
 

@@ -55,6 +55,7 @@ PRIORITY: tuple[str, ...] = (
     "head_first",
     "moved_together",
     "chin_down",
+    "head_turned",
     "head_moved",
     "gaze_short",
     "not_upright",
@@ -68,11 +69,15 @@ PRIORITY: tuple[str, ...] = (
 #: These don't wait for a turning point.
 AT_ONCE = frozenset({"possible_fall", "left_picture", "not_measured"})
 
+#: What isn't counted gives no turning points: this is found at one of its own and said there.
+AT_ITS_OWN = frozenset({"head_turned"})
+
 #: Least time between two cues (one calm cue at a time; this project's own choice).
 CUE_SPACING_S = 2.0
 #: An event that ended longer ago than this is no longer said (this project's own choice).
 CUE_STALE_S = 3.0
-#: A head that keeps moving is one event, however long, and is said again after so long: who
-#: goes on may not have understood (this project's own choice). The rest is said once an event.
-SAID_AGAIN = frozenset({"head_moved"})
+#: A head that keeps moving, or turning, is one event, however long, and is said again after so
+#: long: who goes on may not have understood (this project's own choice). The rest is said once
+#: an event.
+SAID_AGAIN = frozenset({"head_moved", "head_turned"})
 AGAIN_S = 12.0

@@ -23,11 +23,13 @@ HeadInThrow = Literal["followed", "stayed"]
 #: other; a hand that only sinks, or stays while the other comes back, throws nothing (this
 #: project's own choice: in a fair throw the other hand sinks a little to catch).
 OWN_SHARE = 0.4
-#: The object leaves the hand before the hand's extreme; the hand is looked at this long after.
+#: The object leaves the hand before the hand's extreme; the hand is looked at this long after (this
+#: project's own choice).
 AFTER_S = 0.1
-#: Gravity, in mm/s2.
+#: Gravity, in mm/s2 (the standard value of 1901, rounded).
 GRAVITY_MM_S2 = 9810.0
-#: Longer steps between two places say nothing of a speed.
+#: Longer steps between two places say nothing of a speed (this project's own choice: two looks of a
+#: slow camera).
 STEP_S = 0.15
 #: One wrist this much lower than the other is the one that reaches down (this project's own
 #: choice: more than the shoulders tilt in a straight bend, less than a forearm).
@@ -84,7 +86,8 @@ def throw_height_mm(samples: Iterable[Sample], turn: Turn) -> float:
 #: above what a still head wanders and is misread by (under a degree), below the 15 and more by
 #: which an object in front rises from hands to eyes (this project's own choice).
 FOLLOWS_DEG = 4.0
-#: So long before the throwing hand rises and after it was highest: the object flies on.
+#: So long before the throwing hand rises and after it was highest: the object flies on (this
+#: project's own choice).
 BEFORE_S, FLIES_S = 0.2, 0.7
 #: The head has to be measured in so many looks in the time of a throw, with no longer hole.
 LEAST_LOOKS, HOLE_S = 6, 0.4

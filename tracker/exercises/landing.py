@@ -29,12 +29,13 @@ Where = Literal["arrived", "short", "over", "not_told"]
 SETTLE_S = 0.25
 #: The next jump has begun a little before it counts as one (own choice).
 LEAVE_S = 0.12
-#: Fewer samples of the rest than this don't tell where it was.
+#: Fewer samples of the rest than this don't tell where it was (this project's own choice).
 LEAST_SAMPLES = 3
 #: What can be told must be less than this share of the way: beyond half of it the eyes would be
 #: as near to the target that they came from (own choice, with room to it).
 LIMIT_SHARE_MOST = 0.4
-#: Targets nearer to each other than this are one (below the smallest pair, 4 degrees each side).
+#: Targets nearer to each other than this are one (below the smallest pair, 4 degrees each side;
+#: this project's own choice).
 APART_DEG = 6.0
 
 

@@ -32,9 +32,10 @@ from tracker.sample import Sample
 _RULE = TurningRule(floor=100.0, first=110.0, bridge_s=1.2)
 #: The arm has to be seen in this share of the looks (this project's own choice).
 LEAST_SEEN = 0.6
-#: A way of which the first or last half second was not seen is no whole one.
+#: A way of which the first or last half second was not seen is no whole one (this project's own
+#: choice).
 SEEN_ENDS_S = 0.5
-#: Two turns that end so near to each other are one, told twice.
+#: Two turns that end so near to each other are one, told twice (this project's own choice).
 SAME_S = 0.3
 #: An arm tells for itself only what it has done in so long that it was seen: two usual cycles (the
 #: catalogue's six seconds each; own choice).
@@ -46,9 +47,10 @@ LEAST_UNTOLD = 3
 #: may wander while it waits, and it is waited for until it has not moved lately (own choice).
 PROVEN_TURNS, TOGETHER_S = 2, 0.6
 #: A way of the forearm's rise that is about a whole one (255 to -15 mm, see above), and how many
-#: such ways have to be judged.
+#: such ways have to be judged (this project's own choice).
 WHOLE_MM, LEAST_WAYS = 180.0, 4
-#: Eyes are read for so long on each side of an end of the hand's way, in so many pictures at least.
+#: Eyes are read for so long on each side of an end of the hand's way, in so many pictures at least
+#: (this project's own choice).
 AT_END_S, LEAST_READ = 0.4, 4
 #: A tip that comes from arm's length to 30 cm turns the eyes in by 5 degrees and more (see
 #: ``counters``), read up to a fifth short (bench of rendered heads): those that do less than

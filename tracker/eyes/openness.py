@@ -9,7 +9,8 @@ import numpy as np
 
 from tracker.head.perspective import Array
 
-#: Upper and lower lid landmarks in pairs, right eye then left.
+#: Upper and lower lid landmarks in pairs, right eye then left, by the numbers of the
+#: face mesh's documentation.
 _LIDS = (((160, 144), (159, 145), (158, 153)), ((387, 373), (386, 374), (385, 380)))
 _CORNERS = ((33, 133), (263, 362))
 

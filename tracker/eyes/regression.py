@@ -12,9 +12,10 @@ from tracker.head.perspective import Array
 #: Ridge weight for patches of unit variance; the error is flat over a decade
 #: around it (measured on rendered heads).
 RIDGE = 30.0
-#: Prior variance of the offset against that of the weights: no limit worth the name.
+#: Prior variance of the offset against that of the weights: no limit worth the name (this project's
+#: own choice).
 FREE = 1e4
-#: A frame with less weight than this was not believed.
+#: A frame with less weight than this was not believed (this project's own choice).
 TRUSTED = 0.3
 
 

@@ -20,7 +20,7 @@ from tracker.head.patch_looks import compare
 from tracker.head.perspective import Array, Pinhole, Pose
 from tracker.head.template import Template
 
-#: Correlation above which a patch agrees well.
+#: Correlation above which a patch agrees well (this project's own choice).
 AGREES = 0.6
 
 
@@ -121,7 +121,7 @@ def align(
         First guess.
     rounds
         Steps of all patches at most. Three or four do; a head turned farther than in the
-        set-up may need the rest.
+        set-up may need the rest (this project's own choice).
     """
     rotation, position_mm, weight, misfit = patch_loops.settle(
         crop.image,

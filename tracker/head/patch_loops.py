@@ -10,29 +10,32 @@ from tracker.head.patch_looks import compare
 from tracker.head.perspective import Array, move, pose_rows, turn
 
 #: A patch whose picture has less contrast than this (grey levels, standard
-#: deviation) holds noise, not structure.
+#: deviation) holds noise, not structure (this project's own choice).
 MIN_CONTRAST = 1.2
 #: A patch seen more edge-on than this (cosine of the angle to the line of
-#: sight) is left out: about 75 degrees.
+#: sight) is left out: about 75 degrees (this project's own choice).
 MIN_COSINE = 0.26
-#: A patch with less weight than this is not in use.
+#: A patch with less weight than this is not in use (this project's own choice).
 IN_USE = 0.05
-#: Fewer patches in use than this can't carry six degrees of freedom.
+#: Fewer patches in use than this can't carry six degrees of freedom (twice six are this project's
+#: own choice).
 MIN_USED = 12
 #: A step that turns less than a hundredth of a degree and moves less than a
-#: tenth of a millimetre is the last: a webcam's noise is larger.
+#: tenth of a millimetre is the last: a webcam's noise is larger (this project's own choice).
 SETTLED_RAD, SETTLED_MM = 2e-4, 0.1
 #: How much farther than asked each step goes. Gauss-Newton's own steps shrink to a fifth or
 #: a third of the one before, all on one side; over-relaxed they settle in fewer, and nearer
-#: to where an endless run ends.
+#: to where an endless run ends (this project's own choice).
 LEAP = 1.25
-#: The first steps, of degrees, need only some of the patches: one of so many, in so many steps.
+#: The first steps, of degrees, need only some of the patches: one of so many, in so many steps
+#: (this project's own choice; with it the fit takes half the time).
 FEW_OF, FEW_ROUNDS = 3, 2
 
 #: What :func:`settle` takes of a template.
 Patches = tuple[Array, Array, Array, Array, Array, Array, Array]
 
-#: Below this a patch is seen edge-on and its share of the tangent plane has no inverse.
+#: Below this a patch is seen edge-on and its share of the tangent plane has no inverse (arithmetic:
+#: nothing that small is in use, see ``MIN_COSINE``).
 _EDGE_ON = 1e-3
 
 

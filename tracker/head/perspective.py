@@ -186,7 +186,8 @@ def fit_pose(
     start
         A pose within about 45 degrees of the answer.
     huber_px
-        Distance beyond which a point counts less.
+        Distance beyond which a point counts less (this project's own choice, as the two below:
+        landmarks are a pixel or so off).
     rounds
         Steps at most.
     settled_rad

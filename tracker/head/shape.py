@@ -18,7 +18,8 @@ PUPIL_DISTANCE_MM = 63.0
 #: 8 mm behind the front of the cornea.
 EYE_BEHIND_CORNERS_MM = 5.0
 
-#: Landmarks of the topology used here (outer and inner eye corners).
+#: Landmarks of the topology used here (outer and inner eye corners), by the numbers of the face
+#: mesh's documentation.
 RIGHT_EYE_CORNERS = (33, 133)
 LEFT_EYE_CORNERS = (263, 362)
 NOSE_BASE = 2

@@ -12,7 +12,8 @@ from tracker.head.crop import GreyCrop, sample_bilinear
 from tracker.head.patch_looks import steepness
 from tracker.head.perspective import Array, Pinhole, Pose
 
-#: Patches that are looked at to tell how sharp a picture is.
+#: Patches that are looked at to tell how sharp a picture is (this project's own choice: 0.25 ms
+#: a picture).
 LOOKED_AT = 12
 
 

@@ -66,7 +66,8 @@ class AwayRule:
 #: Half the height of a stand (about 190 mm) counts, sitting up from a slump doesn't. These
 #: are this project's own choice, tried in ``tests/motion/test_away.py``.
 STANDING_UP = AwayRule(1, "up", "down", floor_mm=140.0, home_share=0.2)
-#: A bend to the floor takes the head down by far more, or out of the picture.
+#: A bend to the floor takes the head down by far more, or out of the picture (this project's own
+#: choice).
 BENDING_DOWN = AwayRule(-1, "down", "", floor_mm=200.0, lost_mm=80.0)
 
 #: The home level is the median of so much time at first, then follows slowly. This one
@@ -75,16 +76,17 @@ HOME_FIRST_S = 0.5
 HOME_FOLLOW_S = 10.0
 HOME_NEAR_MM = 40.0
 #: So far on the other side of home for so long is another home (who begins standing,
-#: or the trunk bent forward before it rises, which takes less time).
+#: or the trunk bent forward before it rises, which takes less time) (this project's own choice).
 OTHER_HOME_MM = 200.0
 OTHER_HOME_S = 0.6
-#: Slower than this a face that is lost wasn't going anywhere.
+#: Slower than this a face that is lost wasn't going anywhere (this project's own choice).
 GOING_MM_S = 60.0
-#: Holes from here on end what was known of the movement; longer ones all of it.
+#: Holes from here on end what was known of the movement; longer ones all of it (this project's own
+#: choice).
 HOLE_S = 0.5
 FORGET_S = 20.0
 #: How deep a bend out of the picture was isn't known. From the speed at which the face was lost
-#: it takes so long or more to stop: it went as deep as that at least.
+#: it takes so long or more to stop: it went as deep as that at least (this project's own choice).
 STOPS_S = 0.3
 #: Who has come back by this share of it or more, to this far from home or nearer (half-way up out
 #: of the deepest bend of 600 mm), and stays within so much for the rule's ``settled_s``, rests

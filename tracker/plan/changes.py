@@ -26,7 +26,8 @@ TEMPO_EVER_BPM = (10.0, 240.0)
 #: Beats of a target that eyes follow: a faster one would have to swing by less than they can
 #: be read well in (20 degrees a second are 9.5 degrees to each side then; own choice).
 PURSUIT_MOST_BPM = 40.0
-#: Smaller turns are not told from the head's own unrest (``motion.turning``).
+#: Smaller turns are not told from the head's own unrest (``motion.turning``; this project's own
+#: choice there).
 AMPLITUDE_LEAST_DEG = 5.0
 
 #: Why a change is refused.

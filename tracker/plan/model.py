@@ -38,7 +38,8 @@ Share = Annotated[float, Field(ge=0, le=1, allow_inf_nan=False)]
 Score = Annotated[int, Field(ge=0, le=10)]
 #: A public key of the format age: bech32, "age1" and 58 more of its letters.
 PublicKey = Annotated[str, StringConstraints(pattern=r"^age1[02-9ac-hj-np-z]{58}$")]
-#: Bounds of ``tracker.wall``: the programme asks for a mark 0.9 to 3 m away.
+#: Bounds of ``tracker.wall``: the programme asks for a mark 0.9 to 3 m away (derived there; the
+#: outermost are this project's own choice).
 WallDistance = Annotated[float, Field(ge=LEAST_MM, le=MOST_MM, allow_inf_nan=False)]
 WallSpacing = Annotated[float, Field(ge=50, le=3000, allow_inf_nan=False)]
 WallOffset = Annotated[float, Field(ge=-700, le=700, allow_inf_nan=False)]

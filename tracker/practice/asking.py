@@ -89,6 +89,18 @@ class Unwell(Exception):  # noqa: N818
     """The patient has said to feel unwell."""
 
 
+class Dropped(Exception):  # noqa: N818
+    """The head dropped suddenly in a set.
+
+    ``seen``: it was seen to stay down; else the person was lost while it dropped, as somebody
+    is who sits down out of the picture.
+    """
+
+    def __init__(self, *, seen: bool) -> None:
+        super().__init__()
+        self.seen = seen
+
+
 @dataclass(slots=True)
 class Known:
     """What is known of this session so far; None where nobody has answered."""
@@ -149,6 +161,7 @@ class Asking:
         self._attended, self._earlier = attended, earlier
         #: Exercises in near work that are not done again today.
         self._doubled = set(earlier.doubled)
+        self._lengths_mm = dict(earlier.lengths_mm)
         self._known = Known()
         self._changes = Changes(plan, week)
 
@@ -341,12 +354,25 @@ class Asking:
     def _ask_length(
         self, asked: Asked, length: Length, bounds: tuple[float, float]
     ) -> Generator[Task, Any, float | None]:
-        """One length in mm; None where there is no answer, or no marks."""
-        task = AskWall(asked=asked, length=length, least_mm=bounds[0], most_mm=bounds[1])
-        given = yield task
+        """One length in mm; None where there is no answer, or no marks.
+
+        What it was last time is offered; the journal tells a yes to that from a tape's figure.
+        """
+        key = (asked.exercise.id, asked.posture, length)
+        last_mm = self._lengths_mm.get(key)
+        if last_mm is not None and not bounds[0] <= last_mm <= bounds[1]:
+            last_mm = None
+        given = yield AskWall(
+            asked=asked, length=length, least_mm=bounds[0], most_mm=bounds[1], last_mm=last_mm
+        )
         if given is False:
             self._known.walls[asked.entry_id] = None
-        return None if given is None or given is False else float(given)
+        if given is None or given is False:
+            return None
+        self._lengths_mm[key] = float(given)
+        told = {"entry_id": asked.entry_id, "length": length, "mm": float(given)}
+        self._recorder.mark("wall_length", self.now_s, **told, as_last_time=given == last_mm)
+        return float(given)
 
     def _reasons(self, entry: Entry) -> list[str]:
         known = self._known

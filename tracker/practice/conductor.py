@@ -23,7 +23,7 @@ from typing import Any, Literal
 from tracker.plan.asked import Asked
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
-from tracker.practice.asking import CantBegin, End, Recorder, Reordered, Unwell
+from tracker.practice.asking import CantBegin, Dropped, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.flow import SessionFlow
@@ -189,6 +189,20 @@ class Conductor:
 
         What comes after it in the time that was given for it is rest.
         """
+        self._rest_from(time_s)
+        self._go_on(None)
+
+    def dropped(self, time_s: float, *, seen: bool) -> None:
+        """The head dropped suddenly in the set: it is over, and how the person is is asked.
+
+        ``seen`` is False where they were lost while it dropped: who only sat down, and says to
+        be fine, goes on.
+        """
+        self._rest_from(time_s)
+        self._task = self._going.throw(Dropped(seen=seen))
+
+    def _rest_from(self, time_s: float) -> None:
+        """No more of the set is asked for from a time on."""
         if not isinstance(self._task, DoSet):
             raise ValueError(f"there is no set at {type(self._task).__name__}")
         if self._step is not None and self._step.to_s > time_s:
@@ -196,7 +210,6 @@ class Conductor:
             self._begin(Step.model_validate(rest))
         self._step = None
         self._flow.now_s = max(self._flow.now_s, time_s)
-        self._go_on(None)
 
     def stop(self, ended: str = "stopped", *, shown: bool = True) -> None:
         """Stop at once, whatever is being done: ``stopped``, ``possible_fall``, ...

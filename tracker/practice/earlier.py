@@ -23,11 +23,15 @@ class Earlier:
         Whether it is time to ask how a day of practice went on, and the morning after it.
     doubled
         Exercises in near work that were seen double in today.
+    lengths_mm
+        Exercise, posture and length (``distance``, ``spacing``) -> what it was the last time
+        that the exercise was done with marks on a wall.
     """
 
     week: Week = field(default_factory=Week)
     ask_since_last: bool = False
     doubled: frozenset[str] = frozenset()
+    lengths_mm: Mapping[tuple[str, str, str], float] = field(default_factory=dict)
 
 
 def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
@@ -58,7 +62,22 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
             for e in s.exercises
             if _is_near(e.exercise) and e.clarity.get("value") == "double"
         ),
+        lengths_mm=_lengths_mm([s for _, s in dated]),
     )
+
+
+def _lengths_mm(sessions: Sequence[Summary]) -> dict[tuple[str, str, str], float]:
+    """The lengths of marks on a wall, each as the newest session has it; oldest first."""
+    found = {}
+    for done in (e for s in sessions for e in s.exercises):
+        wall, posture = done.prescribed.get("wall"), done.prescribed.get("posture")
+        if not isinstance(wall, Mapping) or not isinstance(posture, str):
+            continue
+        for length in ("distance", "spacing"):
+            value = wall.get(f"{length}_mm")
+            if isinstance(value, int | float) and not isinstance(value, bool):
+                found[done.exercise, posture, length] = float(value)
+    return found
 
 
 def _asked_since(summary: Summary) -> bool:

@@ -13,6 +13,7 @@ from tracker.plan.symptoms import Verdict, judge_set
 from tracker.practice.asking import (
     Asking,
     CantBegin,
+    Dropped,
     End,
     Flow,
     Recorder,
@@ -26,6 +27,7 @@ from tracker.practice.tasks import (
     ANEW,
     AskAfterSet,
     AskScores,
+    AskWell,
     CountDown,
     DoSet,
     Over,
@@ -38,9 +40,13 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.flags import COUNT_LOST
+from tracker.session.said import AFTER_DROP, NO_ANSWER
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
+#: So long an answer is waited for after a sudden drop of the head (own choice: to collect oneself
+#: and walk some steps back to the keys takes that long; nobody is called at its end).
+WELL_S = 60.0
 
 
 class SessionFlow(Asking):
@@ -254,17 +260,45 @@ class SessionFlow(Asking):
             known.chair_mm = seat_mm(asked, self._plan)
         self.numbers, self.count_lost, self._double_told = [], False, False
         yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
+        dropped = None
         try:
             yield DoSet(asked=asked)
+        except Dropped as found:
+            dropped = found
         finally:
             if self.numbers:
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
+        if dropped is not None:
+            yield from self._ask_well(dropped)
         ended_s = self.now_s
         yield from self._ask_after(asked)
         yield from self._watch_symptoms(asked, ended_s)
         known.rest_until_s = self.now_s + self._plan.rest_s
         return True
+
+    def _ask_well(self, dropped: Dropped) -> Flow:
+        """Ask how the person is, and end the session unless they only sat down and are fine.
+
+        It is kept as not answered from the first: a session that breaks off while nobody
+        answers must say so.
+        """
+        asked_s = self.now_s
+        about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
+        self._recorder.answer(AFTER_DROP, about)
+        shown = True
+        try:
+            given = yield AskWell(until_s=asked_s + WELL_S)
+        except Unwell:
+            given = "not_well"
+        except End as end:
+            # Whoever leaves has not said how they are.
+            given, shown = None, end.shown
+        if given is not None:
+            seconds = round(self.now_s - asked_s, 1)
+            self._recorder.answer(AFTER_DROP, {**about, "answer": given, "seconds": seconds})
+        if dropped.seen or given != "fine":
+            raise End("possible_fall", (given or NO_ANSWER,), shown=shown)
 
     def _voice(self, entry: Entry) -> Voice:
         """What leads a set whose screen nobody looks at."""

@@ -14,6 +14,7 @@ from tracker.exercises.catalogue import Support
 from tracker.plan.asked import Asked
 from tracker.plan.gate import QUESTIONS
 from tracker.session import weekly
+from tracker.session.said import DROP_ANSWERS
 
 SINCE_LAST: tuple[str, ...] = ("rest_of_day", "next_morning")
 #: What leads a set: sounds that were heard, a helper who reads aloud, or the screen.
@@ -158,7 +159,8 @@ class AskWall(Task):
     """A length of the marks on the wall that the plan leaves to the patient, with a tape.
 
     ``length`` is ``distance`` (from the eyes to the wall) or ``spacing`` (from mark to mark);
-    ``least_mm`` and ``most_mm`` are what will do. Answer: millimetres, false where there
+    ``least_mm`` and ``most_mm`` are what will do, ``last_mm`` what it was last time, if it
+    still will do: to be confirmed, never taken unasked. Answer: millimetres, false where there
     are no marks, or None.
     """
 
@@ -166,6 +168,7 @@ class AskWall(Task):
     length: Length = "distance"
     least_mm: float = 0.0
     most_mm: float = inf
+    last_mm: float | None = None
 
     def check(self, answer: Any) -> None:
         """A length that will do."""
@@ -202,6 +205,19 @@ class DoSet(Task):
     """The set itself: begun with ``begin_set``, over with ``end_set``."""
 
     asked: Asked | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class AskWell(Task):
+    """Whether somebody whose head dropped suddenly is all right.
+
+    Answer: ``fine`` or ``not_well``; None where nobody has answered by ``until_s``.
+    """
+
+    def check(self, answer: Any) -> None:
+        """One of the two, or none."""
+        if answer not in (None, *DROP_ANSWERS):
+            raise ValueError(f"{answer!r} is none of {', '.join(DROP_ANSWERS)}")
 
 
 @dataclass(frozen=True, slots=True)

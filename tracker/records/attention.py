@@ -21,6 +21,7 @@ from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.series import Series
 from tracker.session.flags import REPORTED
+from tracker.session.said import NO_ANSWER
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
@@ -94,7 +95,7 @@ def reasons_of(
     found = [
         _from_sessions(Kind.red_flag, recent, _red_flag),
         _from_sessions(Kind.fell, recent, _fell, _how_grave),
-        _from_sessions(Kind.possible_fall, recent, _fall),
+        _from_sessions(Kind.possible_fall, recent, _fall, _how_grave_drop),
         _from_sessions(Kind.unwell, recent, _unwell),
         _from_sessions(Kind.spin, recent, _spin),
         _from_sessions(Kind.not_settled, recent, _not_settled),
@@ -174,10 +175,19 @@ def _medicines(row: SessionRow) -> str:
 
 
 def _fall(row: SessionRow) -> str:
+    said = f": {telling.after_drop(row.after_drop)}" if row.after_drop else ""
     if row.ended == "possible_fall":
-        return "possible fall, and the session ended with it"
+        return f"possible fall, and the session ended with it{said}"
     seen = [s for s in row.sets if s.events.get("possible_fall")]
-    return f"possible fall seen in {telling.exercise(seen[0].exercise)}" if seen else ""
+    if seen:
+        return f"possible fall seen in {telling.exercise(seen[0].exercise)}{said}"
+    return f"dropped out of the picture in a set{said}" if said else ""
+
+
+def _how_grave_drop(row: SessionRow) -> tuple[bool, ...]:
+    """Who said not to be well comes before who did not answer, and both before who was fine."""
+    ended = row.ended == "possible_fall"
+    return row.after_drop == "not_well", row.after_drop == NO_ANSWER, ended
 
 
 def _unwell(row: SessionRow) -> str:

@@ -206,8 +206,12 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
         words = telling.fell({"falls": told.at("falls").text(), "hurt": hurt})
         yield clean(words[:1].upper() + words[1:])
     falls = sum(_count(e, "event.possible_fall") for e in exercises)
+    drop = place.at("after_drop")
+    said = drop.at("value").text() or drop.at("reason").text()
     if falls:
         yield f"Possible fall seen by the camera: {falls:.0f}"
+    if said is not None:
+        yield clean(f"After a sudden drop of the head: {telling.after_drop(said)}")
     for code in terms.EVENTS_FIRST[1:]:
         seen = [e for e in exercises if _count(e, f"event.{code}")]
         if seen:

@@ -17,7 +17,7 @@ from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.flags import COUNT_LOST, REPORTED
-from tracker.session.said import NOT_SETTLED
+from tracker.session.said import DROP_ANSWERS, NO_ANSWER, NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -112,7 +112,9 @@ class SessionRow(NamedTuple):
     """One session; ``place`` is the path of its file below the folder that was opened.
 
     ``baseline``: it was done together in the clinic, for later ones to be compared with.
-    ``weekly`` has what was answered of the questions of the week, by question.
+    ``weekly`` has what was answered of the questions of the week, by question. ``after_drop``
+    is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``),
+    empty where nothing was asked.
     """
 
     place: str
@@ -133,6 +135,7 @@ class SessionRow(NamedTuple):
     sets: tuple[SetRow, ...]
     not_done: int = 0
     baseline: bool = False
+    after_drop: str = ""
 
     @property
     def day(self) -> date | None:
@@ -190,6 +193,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         else tuple(_set_of(e, figures_of(summary, [e])) for e in summary.exercises),
         not_done=len(summary.not_done),
         baseline=summary.baseline,
+        after_drop=_after_drop(summary.after_drop),
     )
 
 
@@ -363,6 +367,14 @@ def _weekly(found: Mapping[str, Any] | None) -> dict[str, Any]:
     """What was answered of the questions of the week."""
     given = {q: (found or {}).get(q) for q in weekly.QUESTIONS}
     return {q: v for q, v in given.items() if v is not None and weekly.usable(q, v)}
+
+
+def _after_drop(found: Mapping[str, Any] | None) -> str:
+    """What was said after a sudden drop of the head."""
+    if found is None:
+        return ""
+    value = found.get("value")
+    return str(value) if value in DROP_ANSWERS else NO_ANSWER
 
 
 def _scores(since: Any) -> Figures:

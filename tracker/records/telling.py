@@ -37,6 +37,11 @@ def fell(weekly: Mapping[str, Any]) -> str:
     return f"told of falls in the last week: {often}{after}"
 
 
+def after_drop(key: str) -> str:
+    """What was said after a sudden drop of the head."""
+    return terms.word(terms.AFTER_DROP, key)
+
+
 def ended(key: str) -> str:
     """How a session ended."""
     return terms.word(terms.ENDED, key)

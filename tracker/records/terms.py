@@ -15,6 +15,13 @@ ENDED: dict[str, str] = {
     "interrupted": "broke off (program or computer)",
 }
 
+#: How somebody was after a sudden drop of the head, as asked.
+AFTER_DROP: dict[str, str] = {
+    "fine": "said to be all right",
+    "not_well": "said not to be well",
+    "no_answer": "did not answer",
+}
+
 #: Safety questions, and other keys of why a session ended.
 BECAUSE: dict[str, str] = {
     "severe_headache": "sudden severe headache",
@@ -34,6 +41,7 @@ BECAUSE: dict[str, str] = {
     "score_above": "symptom score above the limit of the plan",
     "not_settled": "symptoms not settled within the time of the plan",
     "not_answered": "symptom score not answered",
+    **AFTER_DROP,
 }
 
 NOT_DONE: dict[str, str] = {
@@ -78,6 +86,7 @@ CHANGES: dict[str, str] = {"tempo": "tempo", "amplitude": "amplitude", "next": "
 
 EVENTS: dict[str, str] = {
     "head_moved": "head moved along",
+    "head_turned": "head turned in place of tilting",
     "gaze_off_target": "gaze off target",
     "gaze_short": "eye movement short of the target",
     "eyes_opened": "eyes opened",

@@ -39,10 +39,11 @@ LEAST_STANDS: dict[str, tuple[int, int]] = {
     "90-94": (4, 7),
 }
 #: More seconds for five stands than this are worse than average (Bohannon): first age of
-#: ten years -> seconds, for both sexes.
+#: ten years -> seconds, for both sexes (2006).
 MOST_SECONDS: dict[int, float] = {60: 11.4, 70: 12.6, 80: 14.8}
 FIVE, THIRTY_S = "chair-stands-five", "chair-stands-30-s"
-#: The test lasts 30 s; a frame's time may be missing.
+#: The test lasts 30 s; a frame's time may be missing (STEADI; the margin is this project's own
+#: choice).
 TEST_S, NEARLY_S = 30.0, 0.5
 #: Where less was measured a stand may be missing (as the flag of a summary; common practice).
 LEAST_MEASURED = 0.8

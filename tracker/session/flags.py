@@ -26,7 +26,7 @@ MUCH_UNREAD = 0.1
 #: rendered heads that turned 38 degrees after a set-up of 26 it was .3, .4 and .65, and the
 #: amplitude 25, 5 and 1 % off; at 15 to 21 degrees it is .8 and more.
 LOW_AT_ENDS = 0.6
-#: A sample so near to a turn's end is that of the end; seconds.
+#: A sample so near to a turn's end is that of the end; seconds (this project's own choice).
 AT_END_S = 0.15
 
 

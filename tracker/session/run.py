@@ -11,6 +11,7 @@ from tracker.exercises.catalogue.model import ON_FEET
 from tracker.exercises.counters import SEEN, channel_of
 from tracker.exercises.events import (
     AGAIN_S,
+    AT_ITS_OWN,
     AT_ONCE,
     CUE_SPACING_S,
     CUE_STALE_S,
@@ -116,8 +117,8 @@ class ExerciseRun:
             self._say_head_moved(sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
             self._take(turn, sample.time_s)
-        if self.counter.channel is SEEN:
-            # What is held has no turning points to wait for.
+        if self.counter.channel is SEEN or self._open.keys() & AT_ITS_OWN:
+            # What is held, or is not counted, has no turning points to wait for.
             self._say(sample.time_s + LOOK_AHEAD_S)
 
     def wait(self, now_s: float) -> None:

@@ -12,6 +12,11 @@ from tracker.session.journal import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
 NOT_ASKED = "not asked"
+#: How the person was after a sudden drop of the head.
+AFTER_DROP = "after_drop"
+DROP_ANSWERS = ("fine", "not_well")
+#: Stands as the reason where they have not said.
+NO_ANSWER = "no_answer"
 NOT_SETTLED = "not back to usual in the time that the plan allows"
 
 Answers = Mapping[str, Any]
@@ -46,6 +51,30 @@ def answer_of(answers: Answers, about: str) -> dict[str, Any]:
     """One answer, null with the reason where there is none."""
     value = answers.get(about)
     return {"value": value, "reason": NOT_ASKED if value is None else None}
+
+
+def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
+    """What was answered after a sudden drop of the head; None where it was not asked.
+
+    Returns
+    -------
+    dict or None
+        ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``), ``seconds``
+        until the answer, and ``seen``: whether the head was seen to stay down, or was only lost
+        while it dropped.
+    """
+    found = record.answers.get(AFTER_DROP)
+    if not isinstance(found, Mapping):
+        return None
+    value = found.get("answer")
+    value = value if value in DROP_ANSWERS else None
+    seconds = found.get("seconds")
+    return {
+        "value": value,
+        "reason": NO_ANSWER if value is None else None,
+        "seconds": seconds if value is not None and is_number(seconds) else None,
+        "seen": found.get("seen") is True,
+    }
 
 
 def symptoms_of_set(record: ExerciseRecord, session: SessionRecord) -> dict[str, Any] | None:

@@ -15,7 +15,7 @@ from tracker.sample import Sample
 #: Less than so much of measured standing says nothing of slow sway (common practice).
 LEAST_SWAY_S = 5.0
 #: 95 % of a two-dimensional normal distribution lie within this squared distance:
-#: chi-squared with two degrees of freedom.
+#: chi-squared with two degrees of freedom (arithmetic).
 CHI2_95 = -2.0 * log(0.05)
 
 #: While one of these lasts, a posture isn't held as it was asked for.
@@ -26,7 +26,8 @@ NOT_HELD = frozenset(
 #: that: beyond ordinary sway (range 58 mm on foam, see ``counters``) and short of a
 #: step or of sitting down. This project's own choice.
 PLACE_MM = 200.0
-#: Its place is the median of so much time; shorter excursions are bridged.
+#: Its place is the median of so much time; shorter excursions are bridged (this project's own
+#: choice).
 PLACE_S = 1.0
 BRIDGE_S = 0.5
 

@@ -97,6 +97,7 @@ def summarise(record: SessionRecord) -> Summary:
         gate=said.gate_of(record),
         symptoms=said.symptoms_of(record),
         weekly=weekly_of(record),
+        after_drop=said.after_drop_of(record),
         exercises=[
             exercise_summary(e, about.notes, about.setup, about.table_group).model_copy(
                 update={"symptoms": said.symptoms_of_set(e, record)}

@@ -197,8 +197,10 @@ class Summary(_Part):
 
     ``not_done`` and ``opened`` (stages and entries that the patient has said yes to)
     are empty where no plan was gone through; ``ended_because`` holds keys; ``weekly`` is
-    null where it was not the turn of the questions of the week. ``baseline``: it was done
-    together with the therapist, for later ones to be compared with.
+    null where it was not the turn of the questions of the week. ``after_drop`` is what the
+    person said after a sudden drop of the head (``value``: ``fine``, ``not_well``, or null with
+    ``reason`` ``no_answer``), null where nothing was asked. ``baseline``: it was done together
+    with the therapist, for later ones to be compared with.
     """
 
     format: Literal["turnpost-session"]
@@ -214,6 +216,7 @@ class Summary(_Part):
     gate: dict[str, Any] | None
     symptoms: dict[str, Any] | None
     weekly: dict[str, Any] | None = None
+    after_drop: dict[str, Any] | None = None
     exercises: list[ExerciseSummary]
     quality: list[Flag] = []
     ended_because: list[str] = []

@@ -23,14 +23,15 @@ from tracker.session.figures import figure
 #: a camera's rate can't carry how fast they are).
 LEAST_JUMP_DEG = 2.0
 #: The time before and after a jump that is compared; a hole in it longer than two pictures of
-#: a slow camera hides a jump.
+#: a slow camera hides a jump (this project's own choice).
 SIDE_S, HOLE_S = 0.12, 0.15
-#: Fewer samples tell nothing.
+#: Fewer samples tell nothing (this project's own choice).
 LEAST_SAMPLES = 12
 #: Two jumps lie at least so far apart: one can't begin another saccade sooner (the
-#: shortest usual latency of one is 100 ms).
+#: shortest usual latency of one is 100 ms) (this project's own choice).
 BETWEEN_S = 0.15
-#: Where the target has gone less far the jump was to where it had been before, or from there.
+#: Where the target has gone less far the jump was to where it had been before, or from there (this
+#: project's own choice).
 LEAST_ASKED_DEG = 3.0
 
 Array = NDArray[np.float64]

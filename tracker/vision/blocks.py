@@ -25,7 +25,8 @@ from tracker.session.lock import lock
 PREFIX = "turnpost-"
 #: Where Linux shows shared memory as files.
 SHOWN_IN = Path("/dev/shm")
-#: A block younger than this may not have been locked by its owner yet.
+#: A block younger than this may not have been locked by its owner yet (this project's own choice:
+#: far longer than a start takes).
 YOUNG_S = 20.0
 _registering = threading.Lock()
 

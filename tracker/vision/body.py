@@ -17,13 +17,14 @@ from tracker.vision.opencv import cv2
 
 #: A body is looked for at most this often. One look takes 40 to 60 ms on two cores (pictures
 #: from 640x480 to 1280x720), a frame's other work about 15: at every second frame of a 30 Hz
-#: camera the measuring just keeps up, and a slow roll or a throw has 15 places a second.
+#: camera the measuring just keeps up, and a slow roll or a throw has 15 places a second
+#: (by these times this project's own choice).
 EVERY_S = 0.06
 #: What is looked at, in face heights to each side, up and down from the face: arms held out,
-#: and not the person beside.
+#: and not the person beside (this project's own choice).
 SIDEWAYS, UPWARDS, DOWNWARDS = 4.0, 3.0, 5.5
 #: The cut moves only when the face has moved or grown by so much of its height: a cut that
-#: moves with each frame moves the landmarks a little, too.
+#: moves with each frame moves the landmarks a little, too (this project's own choice).
 MOVED, GROWN = 0.5, 1.25
 
 

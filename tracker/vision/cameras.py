@@ -24,7 +24,7 @@ from tracker.vision.messages import CameraSource, SourceState
 
 Condition = tuple[SourceState, str]
 
-# Numbers of the Linux interface (linux/videodev2.h).
+# Numbers of the Linux interface (documentation: linux/videodev2.h).
 _VIDIOC_QUERYCAP = 0x80685600
 _CAPABILITY = struct.Struct("<16s32s32sIII12x")
 _HAS_DEVICE_CAPS = 0x80000000
@@ -35,9 +35,10 @@ _VIDIOC_G_FMT = 0xC0005604 | _FORMAT_BYTES << 16
 _VIDIOC_S_FMT = 0xC0005605 | _FORMAT_BYTES << 16
 _BUFFER_TYPE_CAPTURE = 1
 
-#: Numbers that are tried where the system can't be asked.
+#: Numbers that are tried where the system can't be asked (common practice: few have more).
 TRIED_INDICES = range(5)
-#: Windows takes up to half a minute for one camera (opencv#17687).
+#: Windows takes up to half a minute for one camera (opencv#17687); a
+#: little more is this project's own choice.
 TRIAL_LIMIT_S = 40.0
 
 

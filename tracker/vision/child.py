@@ -18,7 +18,8 @@ from tracker.vision import worker
 from tracker.vision.messages import Pulse, Ready, Stop
 from tracker.vision.patience import Patience
 
-#: News kept for a program that doesn't ask; above it the child has to wait.
+#: News kept for a program that doesn't ask; above it the child has to wait (this
+#: project's own choice: nearly three minutes of pictures).
 MAX_WAITING = 5000
 
 

@@ -16,13 +16,17 @@ from tracker.frame import Frame
 from tracker.vision.containers import Container, inspect
 from tracker.vision.opencv import cv2
 
-#: Larger pictures (8K) come from no webcam; they would only fill the memory.
+#: Larger pictures (8K) come from no webcam; they would only fill the memory (this project's
+#: own choice).
 MAX_PIXELS = 7680 * 4320
-#: A step between two frames above this is taken for a broken time stamp.
+#: A step between two frames above this is taken for a broken time stamp (this project's own
+#: choice).
 MAX_STEP_S = 60.0
-#: Frame spacing where a file gives neither usable stamps nor a usable rate.
+#: Frame spacing where a file gives neither usable stamps nor a usable rate (common practice: what
+#: most webcams give).
 DEFAULT_RATE_HZ = 30.0
-#: Farther than this a clip is entered by its index in place of frame by frame.
+#: Farther than this a clip is entered by its index in place of frame by frame (this project's
+#: own choice).
 SEEK_BEYOND_S = 5.0
 
 

@@ -11,6 +11,8 @@ from pathlib import Path
 from typing import BinaryIO
 
 _MP4_FIRST = (b"ftyp", b"moov", b"mdat", b"wide", b"free", b"skip", b"pnot", b"styp", b"moof")
+#: What an index may hold: far more than a clip of hours, far less than the memory (this project's
+#: own choice).
 _MAX_BOXES = 200_000
 _MAX_INDEX_BYTES = 64_000_000
 

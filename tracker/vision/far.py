@@ -16,14 +16,16 @@ from tracker.vision.landmarks import Face, LandmarkFinder
 
 #: Side of a search crop as a share of the picture's height, and the step between
 #: crops as a share of their side: every face up to a quarter of the height lies
-#: whole in one of them.
+#: whole in one of them (arithmetic).
 TILE_SHARE, TILE_STEP = 0.5, 0.5
-#: Smaller crops hold no face that could be measured.
+#: Smaller crops hold no face that could be measured (this project's own choice).
 MIN_TILE_PX = 200
 #: Side of the crop around a face that is followed, in heights of the face: room for a
-#: fast step aside between two pictures, and still a third of the crop is face.
+#: fast step aside between two pictures, and still a third of the crop is face (this
+#: project's own choice).
 FOLLOW_HEIGHTS = 3.0
-#: Pictures without the face after which it is searched for again.
+#: Pictures without the face after which it is searched for again (this project's own choice:
+#: a sixth of a second at 30 a second, longer than a blur).
 LOST_AFTER = 5
 
 

@@ -24,7 +24,7 @@ class CameraSource:
 
     ``index`` is its number, ``device_id`` (Linux: a path under
     ``/dev/v4l/by-id``) finds the same camera again after it was unplugged and
-    comes first where it is given.
+    comes first where it is given. What is asked for is common practice: what most webcams give.
     """
 
     index: int

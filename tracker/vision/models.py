@@ -126,6 +126,7 @@ def canonical_face_triangles() -> NDArray[np.int64]:
     return np.frombuffer(packed, dtype="<i8").reshape(-1, 3).astype(np.int64)
 
 
+# Numbers of two fields of the mesh (derived from its file, whose hash is known).
 _VERTICES, _INDICES = 3, 4
 _METADATA = "geometry_pipeline_metadata_landmarks.binarypb"
 

@@ -18,7 +18,7 @@ from tracker.vision.opencv import cv2
 from tracker.vision.patient import Patient
 
 #: Distance of the outer eye corners in the crop, in pixels, at most: more adds
-#: cost and no accuracy worth it.
+#: cost and no accuracy worth it (this project's own choice).
 WORKING_EYE_SPAN_PX = 90.0
 
 
@@ -58,11 +58,13 @@ class Observation:
 
 
 #: While a face is followed in crops the whole picture is looked at this often: somebody
-#: who has come near again, or a second person, is seen within a third of a second.
+#: who has come near again, or a second person, is seen within a third of a second (this
+#: project's own choice).
 WHOLE_EVERY = 10
 
 
-#: Where the body is seldom looked at, a hand that is up is looked at so often.
+#: Where the body is seldom looked at, a hand that is up is looked at so often (this project's own
+#: choice).
 HAND_UP_S = 0.12
 
 

@@ -8,10 +8,12 @@ was not given does not count against it; time in which it asked for none does.
 
 from __future__ import annotations
 
-#: Time between two pulses of a process that is given the processor, in seconds.
+#: Time between two pulses of a process that is given the processor, in seconds (this project's
+#: own choice).
 PULSE_S = 0.2
 #: With less than this share of a processor a process stands still: it waits for
-#: something. (With 40 processes a processor, each gets as little; judged by trial.)
+#: something. (With 40 processes a processor, each gets as little; judged by trial: the
+#: share is this project's own choice.)
 STILL_SHARE = 0.04
 
 

@@ -8,7 +8,7 @@ import numpy as np
 
 from tracker.vision.landmarks import Face
 
-#: A patient who has been out of sight this long is looked for afresh.
+#: A patient who has been out of sight this long is looked for afresh (this project's own choice).
 FORGET_AFTER_S = 4.0
 
 

@@ -13,7 +13,8 @@ from tracker.vision.clips import ClipReader, open_clip
 from tracker.vision.messages import ClipSource, Resume, SourceState, SourceStats
 
 #: A clip that is measured too slowly may fall this far behind its clock and catch
-#: up again; beyond it the clock waits, so that no frame is lost.
+#: up again; beyond it the clock waits, so that no frame is lost (this project's own
+#: choice: about what is looked ahead).
 MAX_LATE_S = 0.1
 
 

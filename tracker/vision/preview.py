@@ -17,14 +17,16 @@ from numpy.typing import NDArray
 
 from tracker.vision.blocks import OwnBlock, join
 
-#: Longest side of a preview picture.
+#: Longest side of a preview picture (this project's own choice: it is shown small).
 MAX_SIDE_PX = 640
 
+# Layout: three numbers and room to spare (this project's own choice).
 _HEADER_BYTES = 64
 _PLACE_BYTES = _HEADER_BYTES + MAX_SIDE_PX * MAX_SIDE_PX * 3
 _LATEST = struct.Struct("<q")  # running number of the newest picture, 0 for none
 _COUNTER = struct.Struct("<Q")
 _SHAPE = struct.Struct("<qII")  # running number, width, height
+# A picture that is written over while it is read is read again so often (own choice).
 _TRIES = 3
 
 

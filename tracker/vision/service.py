@@ -83,6 +83,11 @@ class Limits:
         A spare is started so long after the first sample.
     strikes
         So many processes in a row may fail before their first second of samples.
+
+    Notes
+    -----
+    Half a second is that of design.md; all else is this project's own choice: a camera is
+    missed at once, a start and a fit may be slow, and a clip has no hurry.
     """
 
     silent_s: float = 0.5
@@ -257,7 +262,10 @@ class Service:
         return self._time_s
 
     def stop(self, timeout_s: float = 2.0) -> None:
-        """End everything within ``timeout_s``: asked first, then ended, then killed."""
+        """End everything within ``timeout_s``: asked first, then ended, then killed.
+
+        The usual time is this project's own choice: a closing window must not seem to hang.
+        """
         if self._stopped:
             return
         self.now_s()

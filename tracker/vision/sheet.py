@@ -16,19 +16,25 @@ from numpy.typing import NDArray
 Picture = NDArray[Any]
 Corners = NDArray[np.floating[Any]]
 
-#: The rectangle's share of the picture at least: below it the corners are too coarse.
+#: The rectangle's share of the picture at least: below it the corners are too coarse (this
+#: project's own choice).
 LEAST_SHARE = 0.015
-#: And at most: a rectangle that is cut off by the picture's rim is none.
+#: And at most: a rectangle that is cut off by the picture's rim is none (this project's own
+#: choice).
 MOST_SHARE = 0.9
-#: Longer by shorter side as it may look, tilted.
+#: Longer by shorter side as it may look, tilted (this project's own choice: A4 is 1.41, tilted by
+#: 60 degrees 2.8).
 MOST_RATIO = 3.0
-#: Pictures are searched at this length; the sides are measured at full size.
+#: Pictures are searched at this length; the sides are measured at full size (this project's own
+#: choice, for the time that a search takes).
 SEARCH_PX = 480
-#: Places along a side, and the part of it near the corners that is left out.
+#: Places along a side, and the part of it near the corners that is left out, where fingers
+#: and round corners are (this project's own choice).
 _PLACES, _MARGIN = 48, 0.08
-#: So many of the places must show an edge within a pixel of the line.
+#: So many of the places must show an edge within a pixel of the line (this project's own
+#: choice: a hand may hide a third).
 LEAST_ON_LINE = 0.6
-#: Weakest edge that is believed, in grey levels.
+#: Weakest edge that is believed, in grey levels (this project's own choice: above noise).
 LEAST_EDGE = 8.0
 
 

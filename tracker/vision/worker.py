@@ -46,14 +46,17 @@ from tracker.vision.messages import (
 )
 from tracker.vision.patience import PULSE_S
 
-#: Longest wait for a picture before orders are looked at again.
+#: Longest wait for a picture before orders are looked at again, and time between signs of
+#: life (this project's own choice: far below the limits of ``service.Limits``).
 LOOK_S = 0.05
 BEAT_S = 0.25
-#: So many frames in a row may fail in the measurer before a new process is asked for.
+#: So many frames in a row may fail in the measurer before a new process is asked
+#: for (this project's own choice).
 MAX_FAULTS = 10
-#: Preview pictures at most, and while the measuring takes nearly all the time.
+#: Preview pictures at most, and while the measuring takes nearly all the time (a second has
+#: so many; this project's own choice).
 PREVIEW_S, SLOW_PREVIEW_S = 1 / 25, 1 / 5
-#: Share of the time between frames above which the preview gives way.
+#: Share of the time between frames above which the preview gives way (this project's own choice).
 BUSY_SHARE = 0.8
 #: With this variable set, what native libraries print stays on the terminal.
 DEBUG_VARIABLE = "TURNPOST_DEBUG"

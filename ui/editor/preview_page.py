@@ -19,7 +19,8 @@ from tracker.plan.starter import needs_no_clearance
 from tracker.practice.tasks import Prepare, ShowToday
 from tracker.practice.today import entries_of_today
 from ui import theme, words
-from ui.cards import Card, card_of, name_of, today_card
+from ui.card import Card
+from ui.cards import card_of, name_of, today_card
 from ui.desk.small import desk_words, small_button
 from ui.editor.document import Document
 from ui.editor.frames import AsHighAsWords, Ring

@@ -6,7 +6,8 @@ from PySide6.QtWidgets import QWidget
 
 from ui import words
 from ui.session_flow import Director
-from ui.widgets.basic import Button, Page, Words
+from ui.settings import Settings
+from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.choices import Choices, Stepper
 from ui.widgets.labelled import Labelled
 
@@ -17,15 +18,22 @@ STAGE_WORDS = {"ahead": "mark.ahead", "mark": "mark.mark", "back": "mark.back_ah
 
 
 class MarkPage(Page):
-    """Where the mark is, what to do, and what came of it."""
+    """Where the mark is, what to do, and what came of it.
 
-    def __init__(self, director: Director) -> None:
+    No length stands there before somebody has given it. What was given last time is offered
+    as one button.
+    """
+
+    def __init__(self, director: Director, settings: Settings) -> None:
         super().__init__()
-        self._director = director
+        self._director, self._settings = director, settings
+        self._unset = False
         self.said = Words(role="lead", bold=True)
         self.how = Words(words.say("mark.how"))
         self.distance = Stepper(words.say("mark.distance"), DISTANCES_CM, 150, _cm)
         self.offset = Stepper(words.say("mark.offset"), OFFSETS_CM, 60, _cm)
+        for length in (self.distance, self.offset):
+            length.clear(length.value, words.say("ask.own_count.unset"))
         self.side = Choices(words.say("mark.side"), across=True)
         self.side.fill([words.say(f"mark.side.{s}") for s in SIDES])
         self.body.addWidget(Words(words.say("mark.title"), "title"))
@@ -38,14 +46,34 @@ class MarkPage(Page):
         self.body.addStretch(1)
         self.begin = Button(words.say("mark.begin"), "main")
         self.begin.clicked.connect(self._begin)
+        self.last = Button("")
+        self.last.clicked.connect(self._as_last_time)
+        self.last.hide()
         self.back = Button(words.say("mark.back"))
         self.back.clicked.connect(lambda: director.stop())
-        for button in (self.begin, self.back):
+        for button in (self.begin, self.last, self.back):
             self.buttons.addWidget(button)
 
+    def _as_last_time(self) -> None:
+        """Still as it was: that is an answer, and the check begins."""
+        last = self._settings.mark
+        if last is None:
+            return
+        distance, offset, side = last
+        self.distance.set_value(distance)
+        self.offset.set_value(offset)
+        self.side.choose(SIDES.index(side))
+        self._begin()
+
     def _begin(self) -> None:
-        side = 1.0 if self.side.row == 0 else -1.0
-        self._director.begin_mark(10.0 * self.distance.value, 10.0 * self.offset.value * side)
+        distance, offset = self.distance.chosen, self.offset.chosen
+        self._unset = distance is None or offset is None
+        if distance is not None and offset is not None:
+            side = SIDES[max(self.side.row, 0)]
+            way = 1.0 if side == "right" else -1.0
+            self._director.begin_mark(10.0 * distance, 10.0 * offset * way)
+            if self._director.mark is not None:
+                self._settings.mark = (distance, offset, side)
         self.refresh()
         if self._director.mark is not None:
             self.back.setFocus()
@@ -54,6 +82,7 @@ class MarkPage(Page):
         """Show what is asked, or what came of it."""
         running = self._director.mark is not None
         had = self.focusWidget()
+        self._offer_last(on=not running)
         for widget in (*self._asked, self.begin):
             if widget.isHidden() != running:
                 widget.setVisible(not running)
@@ -64,8 +93,24 @@ class MarkPage(Page):
         if self.said.isHidden() == bool(text):
             self.said.setVisible(bool(text))
 
+    def _offer_last(self, *, on: bool) -> None:
+        """The lengths of last time, until others are chosen."""
+        last = self._settings.mark
+        on = on and last is not None and None in (self.distance.chosen, self.offset.chosen)
+        if last is not None and on:
+            distance, offset, side = last
+            where = words.say(f"mark.side.{side}")
+            relabel(
+                self.last,
+                words.say("mark.last", distance=_cm(distance), offset=_cm(offset), side=where),
+            )
+        if self.last.isHidden() == on:
+            self.last.setVisible(on)
+
     def _say(self) -> str:
         director = self._director
+        if self._unset:
+            return words.say("mark.unset")
         if director.trouble is not None:
             return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
         mark = director.mark

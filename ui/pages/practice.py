@@ -272,6 +272,11 @@ class PracticePage(QWidget):
         if director.phase == Phase.paused:
             self._quiet(words.say("practice.paused"))
             return
+        if director.asks_if_well:
+            asked = words.say("cue.possible_fall")
+            self._quiet(asked)
+            self._show_far(("?", asked), words.say("say.out_of_sight"))
+            return
         if live is not None:
             self._show_live(live)
 
@@ -303,8 +308,11 @@ class PracticePage(QWidget):
         self.field.show_targets([(0.0, 0.0)] if target else [])
         self.picture.hide()
 
-    def _show_far(self, figure: tuple[str, str] | None = None) -> None:
-        """A large figure and large words, where the eyes have no target on the screen."""
+    def _show_far(self, figure: tuple[str, str] | None = None, how: str = "") -> None:
+        """A large figure and large words, where the eyes have no target on the screen.
+
+        ``how`` stands in place of how the exercise is done.
+        """
         director, entry = self._director, self._director.entry
         if entry is None or director.target_coming:
             self.board.hide()
@@ -316,7 +324,7 @@ class PracticePage(QWidget):
             left_s=director.set_left_s,
             ran_s=director.set_ran_s,
         )
-        how = how_of(entry)
+        how = how or how_of(entry)
         # A time is known whatever the camera sees; a count is not.
         counted = entry.exercise.counted and entry.seconds is None
         counted = counted and director.phase == Phase.exercise and not director.count_lost

@@ -12,6 +12,7 @@ from typing import Any
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
+from tracker.plan.model import Plan
 from tracker.practice.tasks import (
     AskAfterSet,
     AskSound,
@@ -23,7 +24,8 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import theme, words
-from ui.cards import Card, Option, after_set_card, card_of, guided_card, left_out_words
+from ui.card import Card, Option
+from ui.cards import after_set_card, card_of, guided_card, name_of
 from ui.session_flow import Director
 from ui.set_figure import clock_words, set_figure
 from ui.widgets.basic import Button, Page, Rule, Words
@@ -107,7 +109,7 @@ class TaskPage(Page):
         self._task, self._given = task, {}
         plan = director.plan
         self._notes = [
-            left_out_words(entry_id, why, plan)
+            _left_out_words(entry_id, why, plan)
             for entry_id, why in director.take_left_out()
             if plan is not None
         ]
@@ -206,7 +208,8 @@ class TaskPage(Page):
         self._show_movement(task)
         self._show_lines()
         self._show_options()
-        numbers, by_tape = self.card.count, isinstance(task, AskWall)
+        numbers = self.card.count
+        by_tape = numbers is not None and isinstance(task, AskWall)
         self.count.setVisible(numbers is not None and not by_tape)
         self.length.setVisible(by_tape)
         if numbers is not None and by_tape:
@@ -283,6 +286,9 @@ class TaskPage(Page):
             director.set_done()
         elif option.act in ("again", "next"):
             director.guide(again=option.act == "again")
+        elif option.act == "measure" and isinstance(self._task, AskWall):
+            self._task = replace(self._task, last_mm=None)
+            self._show()
         elif option.act == "length":
             # Nothing that nobody has measured: without it the eyes are not judged.
             cm = self.length.chosen
@@ -299,6 +305,12 @@ class TaskPage(Page):
             self._show()
         else:
             self._director.answer(dict(self._given))
+
+
+def _left_out_words(entry_id: str, reason: str, plan: Plan) -> str:
+    """What is said of an entry that was passed over."""
+    why = words.say_or(f"refused.{reason}", "summary.left_out")
+    return words.say("ask.left_out", name=name_of(entry_id, plan), why=why)
 
 
 def _cm(value: int) -> str:

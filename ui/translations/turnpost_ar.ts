@@ -1457,6 +1457,11 @@
             <translation>مظلم</translation>
         </message>
         <message>
+            <source>did not answer</source>
+            <comment>did not answer</comment>
+            <translation>لم يُجب</translation>
+        </message>
+        <message>
             <source>differs between the exercises</source>
             <comment>differs between the exercises</comment>
             <translation>يختلف بين التمارين</translation>
@@ -1505,6 +1510,11 @@
             <source>down</source>
             <comment>down</comment>
             <translation>أسفل</translation>
+        </message>
+        <message>
+            <source>dropped out of the picture in a set: {said}</source>
+            <comment>dropped out of the picture in a set: {said}</comment>
+            <translation>هبط خارج الصورة أثناء مجموعة: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -1770,6 +1780,11 @@
             <source>head shake</source>
             <comment>head shake</comment>
             <translation>هز الرأس</translation>
+        </message>
+        <message>
+            <source>head turned in place of tilting</source>
+            <comment>head turned in place of tilting</comment>
+            <translation>الرأس دار بدل أن يميل</translation>
         </message>
         <message>
             <source>head turned too far</source>
@@ -2332,9 +2347,19 @@
             <translation>سقوط محتمل شوهد في {what}</translation>
         </message>
         <message>
+            <source>possible fall seen in {what}: {said}</source>
+            <comment>possible fall seen in {what}: {said}</comment>
+            <translation>سقوط محتمل شوهد في {what}: {said}</translation>
+        </message>
+        <message>
             <source>possible fall, and the session ended with it</source>
             <comment>possible fall, and the session ended with it</comment>
             <translation>سقوط محتمل، وانتهت الجلسة به</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it: {said}</source>
+            <comment>possible fall, and the session ended with it: {said}</comment>
+            <translation>سقوط محتمل، وانتهت به الجلسة: {said}</translation>
         </message>
         <message>
             <source>practised away from the camera, as the patient says</source>
@@ -2392,9 +2417,19 @@
             <translation>ارتفع</translation>
         </message>
         <message>
+            <source>said not to be well</source>
+            <comment>said not to be well</comment>
+            <translation>قال إنه ليس بخير</translation>
+        </message>
+        <message>
             <source>said that medicines have changed</source>
             <comment>said that medicines have changed</comment>
             <translation>ذكر أن أدويته تغيّرت</translation>
+        </message>
+        <message>
+            <source>said to be all right</source>
+            <comment>said to be all right</comment>
+            <translation>قال إنه بخير</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -3780,6 +3815,11 @@
             <translation>قف كما ستتمرن. اطلب من أحد أن يقيس بشريط المسافة من عينيك مباشرة إلى الجدار خلف الشاشة. يصلح من {least} إلى {most} سم.</translation>
         </message>
         <message>
+            <source>Is the wall still {cm} cm from your eyes?</source>
+            <comment>ask.wall.distance.still</comment>
+            <translation>هل لا يزال الجدار على بعد {cm} سم من عينيك؟</translation>
+        </message>
+        <message>
             <source>Centimetres</source>
             <comment>ask.wall.length</comment>
             <translation>سنتيمترات</translation>
@@ -3798,6 +3838,26 @@
             <source>Measure from the middle of one note to the middle of the other. {least} to {most} cm will do here; {usual} cm is a good distance.</source>
             <comment>ask.wall.spacing.how</comment>
             <translation>قِس من وسط ورقة إلى وسط الأخرى. يصلح هنا من {least} إلى {most} سم، و{usual} سم مسافة جيدة.</translation>
+        </message>
+        <message>
+            <source>Are the two notes still {cm} cm apart?</source>
+            <comment>ask.wall.spacing.still</comment>
+            <translation>هل لا تزال الورقتان متباعدتين بمقدار {cm} سم؟</translation>
+        </message>
+        <message>
+            <source>That is how it was last time. If your place, the screen or the notes have moved since, measure again.</source>
+            <comment>ask.wall.still.how</comment>
+            <translation>هكذا كان الأمر في المرة الماضية. إذا تغيّر مكانك أو الشاشة أو الأوراق منذ ذلك الحين، فقِس من جديد.</translation>
+        </message>
+        <message>
+            <source>Measure again</source>
+            <comment>ask.wall.still.no</comment>
+            <translation>القياس من جديد</translation>
+        </message>
+        <message>
+            <source>Yes, still {cm} cm</source>
+            <comment>ask.wall.still.yes</comment>
+            <translation>نعم، لا يزال {cm} سم</translation>
         </message>
         <message>
             <source>Did you fall in the last week?</source>
@@ -3848,6 +3908,21 @@
             <source>I would rather not say</source>
             <comment>ask.weekly.skip</comment>
             <translation>أفضّل ألا أقول</translation>
+        </message>
+        <message>
+            <source>{key}: I am all right</source>
+            <comment>ask.well.fine</comment>
+            <translation>{key}: أنا بخير</translation>
+        </message>
+        <message>
+            <source>The camera saw a sudden drop of your head. Nobody has been called. Press 1 or 2.</source>
+            <comment>ask.well.how</comment>
+            <translation>رأت الكاميرا هبوطًا مفاجئًا لرأسك. لم يُتصل بأحد. اضغط 1 أو 2.</translation>
+        </message>
+        <message>
+            <source>{key}: I am not well</source>
+            <comment>ask.well.not_well</comment>
+            <translation>{key}: لست بخير</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -4513,6 +4588,11 @@
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
             <translation>أبقِ رأسك ثابتًا</translation>
+        </message>
+        <message>
+            <source>Ear to the shoulder, nose ahead</source>
+            <comment>cue.head_turned</comment>
+            <translation>الأذن نحو الكتف والأنف إلى الأمام</translation>
         </message>
         <message>
             <source>Turn the other way than the target</source>
@@ -6915,6 +6995,11 @@
             <translation>تحرك الرأس أيضًا</translation>
         </message>
         <message>
+            <source>head turned, not tilted</source>
+            <comment>event.head_turned</comment>
+            <translation>الرأس دار ولم يمِل</translation>
+        </message>
+        <message>
             <source>head went with the target</source>
             <comment>event.head_with_target</comment>
             <translation>ذهب الرأس مع الهدف</translation>
@@ -8820,6 +8905,11 @@
             <translation>ألصق علامة على الجدار أمامك، بارتفاع عينيك وإلى جانب. قِس بشريط من عينيك مباشرة إلى الجدار، ومن هناك على الجدار إلى العلامة. يمكنك ترك هذا.</translation>
         </message>
         <message>
+            <source>As last time: wall {distance}, mark {offset}. {side}</source>
+            <comment>mark.last</comment>
+            <translation>كالمرة الماضية: الجدار {distance}، العلامة {offset}. {side}</translation>
+        </message>
+        <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
             <translation>استدر ببطء حتى يشير أنفك إلى العلامة. اثبت حتى تسمع الصوت.</translation>
@@ -8860,9 +8950,34 @@
             <translation>هل يُقاس رأسك قياسًا صحيحًا؟</translation>
         </message>
         <message>
+            <source>First give both lengths, by the tape.</source>
+            <comment>mark.unset</comment>
+            <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
+        </message>
+        <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
             <comment>over.fall</comment>
             <translation>ذكرت أنك سقطت. ينبغي أن يعرف معالجك بذلك قبل أن تواصل.</translation>
+        </message>
+        <message>
+            <source>Good. Sit down and rest. Your therapist will see that your head dropped.</source>
+            <comment>over.fine</comment>
+            <translation>حسنًا. اجلس واسترح. سيرى معالجك أن رأسك هبط فجأة.</translation>
+        </message>
+        <message>
+            <source>Nobody has answered, and nobody has been called.</source>
+            <comment>over.no_answer</comment>
+            <translation>لم يُجب أحد، ولم يُتصل بأحد.</translation>
+        </message>
+        <message>
+            <source>Sit or lie down where you are safe. Your therapist will see this first.</source>
+            <comment>over.not_well</comment>
+            <translation>اجلس أو استلقِ حيث تكون آمنًا. سيرى معالجك هذا أولًا.</translation>
+        </message>
+        <message>
+            <source>The number for help: {number}</source>
+            <comment>over.number</comment>
+            <translation>رقم طلب المساعدة: {number}</translation>
         </message>
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>

@@ -1457,6 +1457,11 @@
             <translation>dunkel</translation>
         </message>
         <message>
+            <source>did not answer</source>
+            <comment>did not answer</comment>
+            <translation>hat nicht geantwortet</translation>
+        </message>
+        <message>
             <source>differs between the exercises</source>
             <comment>differs between the exercises</comment>
             <translation>ist je Übung verschieden</translation>
@@ -1505,6 +1510,11 @@
             <source>down</source>
             <comment>down</comment>
             <translation>abwärts</translation>
+        </message>
+        <message>
+            <source>dropped out of the picture in a set: {said}</source>
+            <comment>dropped out of the picture in a set: {said}</comment>
+            <translation>in einem Durchgang nach unten aus dem Bild geraten: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -1770,6 +1780,11 @@
             <source>head shake</source>
             <comment>head shake</comment>
             <translation>Kopfschütteln</translation>
+        </message>
+        <message>
+            <source>head turned in place of tilting</source>
+            <comment>head turned in place of tilting</comment>
+            <translation>Kopf gedreht statt geneigt</translation>
         </message>
         <message>
             <source>head turned too far</source>
@@ -2332,9 +2347,19 @@
             <translation>möglicher Sturz gesehen bei {what}</translation>
         </message>
         <message>
+            <source>possible fall seen in {what}: {said}</source>
+            <comment>possible fall seen in {what}: {said}</comment>
+            <translation>möglicher Sturz gesehen bei {what}: {said}</translation>
+        </message>
+        <message>
             <source>possible fall, and the session ended with it</source>
             <comment>possible fall, and the session ended with it</comment>
             <translation>möglicher Sturz, und die Sitzung endete damit</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it: {said}</source>
+            <comment>possible fall, and the session ended with it: {said}</comment>
+            <translation>möglicher Sturz, und die Sitzung endete damit: {said}</translation>
         </message>
         <message>
             <source>practised away from the camera, as the patient says</source>
@@ -2392,9 +2417,19 @@
             <translation>gestiegen</translation>
         </message>
         <message>
+            <source>said not to be well</source>
+            <comment>said not to be well</comment>
+            <translation>sagte, es gehe nicht gut</translation>
+        </message>
+        <message>
             <source>said that medicines have changed</source>
             <comment>said that medicines have changed</comment>
             <translation>hat angegeben, dass sich Medikamente geändert haben</translation>
+        </message>
+        <message>
+            <source>said to be all right</source>
+            <comment>said to be all right</comment>
+            <translation>sagte, es gehe gut</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -3780,6 +3815,11 @@
             <translation>Stellen Sie sich so hin, wie Sie üben werden. Lassen Sie jemanden mit einem Maßband messen, wie weit es von Ihren Augen gerade zur Wand hinter dem Bildschirm ist. {least} bis {most} cm sind möglich.</translation>
         </message>
         <message>
+            <source>Is the wall still {cm} cm from your eyes?</source>
+            <comment>ask.wall.distance.still</comment>
+            <translation>Ist die Wand noch {cm} cm von Ihren Augen entfernt?</translation>
+        </message>
+        <message>
             <source>Centimetres</source>
             <comment>ask.wall.length</comment>
             <translation>Zentimeter</translation>
@@ -3798,6 +3838,26 @@
             <source>Measure from the middle of one note to the middle of the other. {least} to {most} cm will do here; {usual} cm is a good distance.</source>
             <comment>ask.wall.spacing.how</comment>
             <translation>Messen Sie von der Mitte des einen Zettels zur Mitte des anderen. Hier sind {least} bis {most} cm möglich; {usual} cm sind ein guter Abstand.</translation>
+        </message>
+        <message>
+            <source>Are the two notes still {cm} cm apart?</source>
+            <comment>ask.wall.spacing.still</comment>
+            <translation>Sind die beiden Zettel noch {cm} cm voneinander entfernt?</translation>
+        </message>
+        <message>
+            <source>That is how it was last time. If your place, the screen or the notes have moved since, measure again.</source>
+            <comment>ask.wall.still.how</comment>
+            <translation>So war es beim letzten Mal. Wenn Ihr Platz, der Bildschirm oder die Zettel seither anders sind, messen Sie neu.</translation>
+        </message>
+        <message>
+            <source>Measure again</source>
+            <comment>ask.wall.still.no</comment>
+            <translation>Neu messen</translation>
+        </message>
+        <message>
+            <source>Yes, still {cm} cm</source>
+            <comment>ask.wall.still.yes</comment>
+            <translation>Ja, noch {cm} cm</translation>
         </message>
         <message>
             <source>Did you fall in the last week?</source>
@@ -3848,6 +3908,21 @@
             <source>I would rather not say</source>
             <comment>ask.weekly.skip</comment>
             <translation>Das möchte ich nicht sagen</translation>
+        </message>
+        <message>
+            <source>{key}: I am all right</source>
+            <comment>ask.well.fine</comment>
+            <translation>{key}: Mir geht es gut</translation>
+        </message>
+        <message>
+            <source>The camera saw a sudden drop of your head. Nobody has been called. Press 1 or 2.</source>
+            <comment>ask.well.how</comment>
+            <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Es wurde niemand angerufen. Drücken Sie 1 oder 2.</translation>
+        </message>
+        <message>
+            <source>{key}: I am not well</source>
+            <comment>ask.well.not_well</comment>
+            <translation>{key}: Mir geht es nicht gut</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -4513,6 +4588,11 @@
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
             <translation>Den Kopf still halten</translation>
+        </message>
+        <message>
+            <source>Ear to the shoulder, nose ahead</source>
+            <comment>cue.head_turned</comment>
+            <translation>Ohr zur Schulter, Nase nach vorn</translation>
         </message>
         <message>
             <source>Turn the other way than the target</source>
@@ -6915,6 +6995,11 @@
             <translation>Kopf mitbewegt</translation>
         </message>
         <message>
+            <source>head turned, not tilted</source>
+            <comment>event.head_turned</comment>
+            <translation>Kopf gedreht, nicht geneigt</translation>
+        </message>
+        <message>
             <source>head went with the target</source>
             <comment>event.head_with_target</comment>
             <translation>Kopf ging mit dem Ziel</translation>
@@ -8820,6 +8905,11 @@
             <translation>Kleben Sie eine Marke vor sich an die Wand, so hoch wie Ihre Augen und etwas zur Seite. Messen Sie mit einem Maßband von Ihren Augen gerade zur Wand, und von dort an der Wand entlang bis zur Marke. Sie können das weglassen.</translation>
         </message>
         <message>
+            <source>As last time: wall {distance}, mark {offset}. {side}</source>
+            <comment>mark.last</comment>
+            <translation>Wie letztes Mal: Wand {distance}, Marke {offset}. {side}</translation>
+        </message>
+        <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
             <translation>Drehen Sie sich langsam, bis die Nase auf die Marke zeigt. Halten Sie das bis zum Ton.</translation>
@@ -8860,9 +8950,34 @@
             <translation>Wird Ihr Kopf richtig gemessen?</translation>
         </message>
         <message>
+            <source>First give both lengths, by the tape.</source>
+            <comment>mark.unset</comment>
+            <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
+        </message>
+        <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
             <comment>over.fall</comment>
             <translation>Sie haben von einem Sturz berichtet. Ihre Therapiepraxis sollte davon wissen, bevor Sie weitermachen.</translation>
+        </message>
+        <message>
+            <source>Good. Sit down and rest. Your therapist will see that your head dropped.</source>
+            <comment>over.fine</comment>
+            <translation>Gut. Setzen Sie sich und ruhen Sie sich aus. Ihre Therapiepraxis wird sehen, dass Ihr Kopf plötzlich abgesunken ist.</translation>
+        </message>
+        <message>
+            <source>Nobody has answered, and nobody has been called.</source>
+            <comment>over.no_answer</comment>
+            <translation>Niemand hat geantwortet, und es wurde niemand angerufen.</translation>
+        </message>
+        <message>
+            <source>Sit or lie down where you are safe. Your therapist will see this first.</source>
+            <comment>over.not_well</comment>
+            <translation>Setzen oder legen Sie sich dorthin, wo Sie sicher sind. Ihre Therapiepraxis sieht das zuerst.</translation>
+        </message>
+        <message>
+            <source>The number for help: {number}</source>
+            <comment>over.number</comment>
+            <translation>Die Nummer für Hilfe: {number}</translation>
         </message>
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>

@@ -1457,6 +1457,11 @@
             <translation>oscuro</translation>
         </message>
         <message>
+            <source>did not answer</source>
+            <comment>did not answer</comment>
+            <translation>no respondió</translation>
+        </message>
+        <message>
             <source>differs between the exercises</source>
             <comment>differs between the exercises</comment>
             <translation>distinto según el ejercicio</translation>
@@ -1505,6 +1510,11 @@
             <source>down</source>
             <comment>down</comment>
             <translation>abajo</translation>
+        </message>
+        <message>
+            <source>dropped out of the picture in a set: {said}</source>
+            <comment>dropped out of the picture in a set: {said}</comment>
+            <translation>bajó de golpe fuera de la imagen en una serie: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -1770,6 +1780,11 @@
             <source>head shake</source>
             <comment>head shake</comment>
             <translation>giros de cabeza</translation>
+        </message>
+        <message>
+            <source>head turned in place of tilting</source>
+            <comment>head turned in place of tilting</comment>
+            <translation>cabeza girada en vez de inclinada</translation>
         </message>
         <message>
             <source>head turned too far</source>
@@ -2332,9 +2347,19 @@
             <translation>posible caída vista en {what}</translation>
         </message>
         <message>
+            <source>possible fall seen in {what}: {said}</source>
+            <comment>possible fall seen in {what}: {said}</comment>
+            <translation>posible caída vista en {what}: {said}</translation>
+        </message>
+        <message>
             <source>possible fall, and the session ended with it</source>
             <comment>possible fall, and the session ended with it</comment>
             <translation>posible caída, y la sesión terminó con ella</translation>
+        </message>
+        <message>
+            <source>possible fall, and the session ended with it: {said}</source>
+            <comment>possible fall, and the session ended with it: {said}</comment>
+            <translation>posible caída, y la sesión terminó con ella: {said}</translation>
         </message>
         <message>
             <source>practised away from the camera, as the patient says</source>
@@ -2392,9 +2417,19 @@
             <translation>subió</translation>
         </message>
         <message>
+            <source>said not to be well</source>
+            <comment>said not to be well</comment>
+            <translation>dijo que no estaba bien</translation>
+        </message>
+        <message>
             <source>said that medicines have changed</source>
             <comment>said that medicines have changed</comment>
             <translation>indicó que sus medicamentos han cambiado</translation>
+        </message>
+        <message>
+            <source>said to be all right</source>
+            <comment>said to be all right</comment>
+            <translation>dijo que estaba bien</translation>
         </message>
         <message>
             <source>said to the patient</source>
@@ -3780,6 +3815,11 @@
             <translation>Póngase de pie como va a practicar. Pida a alguien que mida con una cinta cuánto hay de sus ojos, en línea recta, a la pared de detrás de la pantalla. Sirven de {least} a {most} cm.</translation>
         </message>
         <message>
+            <source>Is the wall still {cm} cm from your eyes?</source>
+            <comment>ask.wall.distance.still</comment>
+            <translation>¿Sigue la pared a {cm} cm de sus ojos?</translation>
+        </message>
+        <message>
             <source>Centimetres</source>
             <comment>ask.wall.length</comment>
             <translation>Centímetros</translation>
@@ -3798,6 +3838,26 @@
             <source>Measure from the middle of one note to the middle of the other. {least} to {most} cm will do here; {usual} cm is a good distance.</source>
             <comment>ask.wall.spacing.how</comment>
             <translation>Mida del centro de una nota al centro de la otra. Aquí sirven de {least} a {most} cm; {usual} cm es una buena distancia.</translation>
+        </message>
+        <message>
+            <source>Are the two notes still {cm} cm apart?</source>
+            <comment>ask.wall.spacing.still</comment>
+            <translation>¿Siguen las dos notas a {cm} cm una de otra?</translation>
+        </message>
+        <message>
+            <source>That is how it was last time. If your place, the screen or the notes have moved since, measure again.</source>
+            <comment>ask.wall.still.how</comment>
+            <translation>Así fue la última vez. Si desde entonces se han movido su sitio, la pantalla o las notas, mida de nuevo.</translation>
+        </message>
+        <message>
+            <source>Measure again</source>
+            <comment>ask.wall.still.no</comment>
+            <translation>Medir de nuevo</translation>
+        </message>
+        <message>
+            <source>Yes, still {cm} cm</source>
+            <comment>ask.wall.still.yes</comment>
+            <translation>Sí, siguen siendo {cm} cm</translation>
         </message>
         <message>
             <source>Did you fall in the last week?</source>
@@ -3848,6 +3908,21 @@
             <source>I would rather not say</source>
             <comment>ask.weekly.skip</comment>
             <translation>Prefiero no decirlo</translation>
+        </message>
+        <message>
+            <source>{key}: I am all right</source>
+            <comment>ask.well.fine</comment>
+            <translation>{key}: Estoy bien</translation>
+        </message>
+        <message>
+            <source>The camera saw a sudden drop of your head. Nobody has been called. Press 1 or 2.</source>
+            <comment>ask.well.how</comment>
+            <translation>La cámara vio una bajada repentina de su cabeza. No se ha llamado a nadie. Pulse 1 o 2.</translation>
+        </message>
+        <message>
+            <source>{key}: I am not well</source>
+            <comment>ask.well.not_well</comment>
+            <translation>{key}: No estoy bien</translation>
         </message>
         <message>
             <source>Yes</source>
@@ -4513,6 +4588,11 @@
             <source>Keep your head still</source>
             <comment>cue.head_moved</comment>
             <translation>La cabeza quieta</translation>
+        </message>
+        <message>
+            <source>Ear to the shoulder, nose ahead</source>
+            <comment>cue.head_turned</comment>
+            <translation>Oreja al hombro, nariz al frente</translation>
         </message>
         <message>
             <source>Turn the other way than the target</source>
@@ -6915,6 +6995,11 @@
             <translation>la cabeza se movió también</translation>
         </message>
         <message>
+            <source>head turned, not tilted</source>
+            <comment>event.head_turned</comment>
+            <translation>cabeza girada, no inclinada</translation>
+        </message>
+        <message>
             <source>head went with the target</source>
             <comment>event.head_with_target</comment>
             <translation>la cabeza fue con el punto</translation>
@@ -8820,6 +8905,11 @@
             <translation>Pegue una marca en la pared delante de usted, a la altura de sus ojos y hacia un lado. Mida con una cinta desde sus ojos recto hasta la pared, y desde allí a lo largo de la pared hasta la marca. Puede no hacer esto.</translation>
         </message>
         <message>
+            <source>As last time: wall {distance}, mark {offset}. {side}</source>
+            <comment>mark.last</comment>
+            <translation>Como la última vez: pared {distance}, marca {offset}. {side}</translation>
+        </message>
+        <message>
             <source>Turn slowly until your nose points at the mark. Hold it until the sound.</source>
             <comment>mark.mark</comment>
             <translation>Gire despacio hasta que su nariz apunte a la marca. Quédese así hasta el sonido.</translation>
@@ -8860,9 +8950,34 @@
             <translation>¿Se mide bien su cabeza?</translation>
         </message>
         <message>
+            <source>First give both lengths, by the tape.</source>
+            <comment>mark.unset</comment>
+            <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
+        </message>
+        <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
             <comment>over.fall</comment>
             <translation>Ha contado que se cayó. Su terapeuta debe saberlo antes de que siga.</translation>
+        </message>
+        <message>
+            <source>Good. Sit down and rest. Your therapist will see that your head dropped.</source>
+            <comment>over.fine</comment>
+            <translation>Bien. Siéntese y descanse. Su terapeuta verá que su cabeza bajó de golpe.</translation>
+        </message>
+        <message>
+            <source>Nobody has answered, and nobody has been called.</source>
+            <comment>over.no_answer</comment>
+            <translation>Nadie ha respondido y no se ha llamado a nadie.</translation>
+        </message>
+        <message>
+            <source>Sit or lie down where you are safe. Your therapist will see this first.</source>
+            <comment>over.not_well</comment>
+            <translation>Siéntese o túmbese donde esté a salvo. Su terapeuta verá esto primero.</translation>
+        </message>
+        <message>
+            <source>The number for help: {number}</source>
+            <comment>over.number</comment>
+            <translation>El número para pedir ayuda: {number}</translation>
         </message>
         <message>
             <source>The camera saw a sudden drop of your head. If you fell or are hurt, get help now.</source>

@@ -12,7 +12,8 @@ _HEAD_SOURCES = {"dose": src.COMMON, "amplitude_deg": src.HEAD_RANGE, "tempo_bpm
 _ON_FEET = watch("possible_fall", "left_picture", "not_measured", "eyes_closed", "eyes_opened")
 #: A turn takes two seconds: time to look first (common practice).
 SLOW_BEATS = 30.0
-#: A sweep takes three seconds: with the largest swing about half of the pursuit limit.
+#: A sweep takes three seconds: with the largest swing about half of the pursuit limit (derived from
+#: ``PURSUIT_SWING_DEG`` and the limit).
 PURSUIT_BEATS = 20.0
 _HOLD = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
 _CHAIR = watch("possible_fall", "not_measured", "not_upright", "too_small")
@@ -112,7 +113,7 @@ GAZE: tuple[Exercise, ...] = (
     Exercise(
         "head-tilts",
         "head_roll",
-        watch("eyes_closed", "not_measured"),
+        watch("head_turned", "eyes_closed", "not_measured"),
         therapist="Head tilts, ear towards the shoulder, right and left",
         cautions=("settle", "neck", "bend"),
         sources={"dose": src.COMMON},

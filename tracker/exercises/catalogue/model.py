@@ -201,11 +201,13 @@ ON_FEET = watch("possible_fall", "left_picture")
 HEAD_ABOUT_LEVEL = WatcherSpec(
     "head_moved", MappingProxyType({"beyond_deg": 10.0, "back_deg": 6.0})
 )
-#: The same in standing, where the chin is watched by itself.
+#: The same in standing, where the chin is watched by itself (this project's own choice).
 HEAD_FORWARD = WatcherSpec(
     "head_moved", MappingProxyType({"beyond_deg": 10.0, "back_deg": 6.0, "pitch_share": 0.0})
 )
-#: A bend to the floor takes the head out of the picture; from so long on it is said.
+#: A bend to the floor takes the head out of the picture; from so long on it is said
+#: (this project's own choice).
 SEEN_BETWEEN_BENDS = WatcherSpec("not_measured", MappingProxyType({"least_s": 8.0}))
-#: Hands may rest below the picture between two throws; from so long on it is said.
+#: Hands may rest below the picture between two throws; from so long on it is said
+#: (this project's own choice).
 HANDS_SEEN = WatcherSpec("not_measured", MappingProxyType({"least_s": 3.0}))

@@ -17,7 +17,8 @@ _STAND = (*_ON_FEET, HEAD_FORWARD, *watch("chin_down"))
 #: One beat a turn: 0.3 Hz is 36 turns a minute (arithmetic; the rate: ``src.SHAKE_RATE``).
 SHAKE_BEATS = 36.0
 
-#: How to stop, and that nothing is measured, is said before each.
+#: How to stop, and that nothing is measured, is said before each (all seconds are
+#: this project's own choice).
 _BEFORE = (("stop", 4.0), ("count", 3.0))
 _WALK = Guide(
     first=(*_BEFORE, ("walk.stand", 6.0)),

@@ -20,6 +20,7 @@ from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
 from tracker.exercises.watchers.seen import LeftPicture, NotMeasured, is_measured
 from tracker.exercises.watchers.targets import GazeShort, HeadWithTarget, NotEyesFirst
+from tracker.exercises.watchers.tilts import HeadTurned
 from tracker.exercises.watchers.turns import Amplitude, FallsShort, OfTurns, Tempo, tempo_of
 from tracker.sample import Sample
 
@@ -36,6 +37,7 @@ __all__ = [
     "GazeOffTarget",
     "GazeShort",
     "HeadMoved",
+    "HeadTurned",
     "HeadWithTarget",
     "LeftPicture",
     "NotEyesFirst",
@@ -56,6 +58,7 @@ _PLAIN: dict[str, Callable[..., Watcher]] = {
     "gaze_off_target": GazeOffTarget,
     "gaze_short": GazeShort,
     "head_moved": HeadMoved,
+    "head_turned": HeadTurned,
     "chin_down": ChinDown,
     "eyes_closed": EyesClosed,
     "left_picture": LeftPicture,

@@ -1,0 +1,255 @@
+"""A sudden drop of the head, in the window: the question stands there, with a voice and without."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Any
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication
+
+from tests.ui.fakes import FakeWorld, ScreenReader, Voice, turning
+from tests.ui.patient import ENTER, SPACE, TURNS, Person, plan_of
+from tests.ui.pictures import keep
+from tests.ui.test_planned_voice import SHAKE, falling_from, still, to_standing_set
+from tests.ui.test_window import cut_in
+from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.model import Entry
+from tracker.practice.flow import WELL_S
+from tracker.practice.tasks import AskWell, DoSet, Over, Prepare
+from tracker.sample import Sample
+from ui import theme, words
+from ui.pages.well import WellPage
+from ui.ports import NoVoice
+from ui.session_setup import OFFERED
+from ui.widgets.basic import Words
+
+Begin = Callable[..., Person]
+Make = Callable[[float], Sample]
+
+
+def fall(person: Person) -> WellPage:
+    """The head drops, and the question has come."""
+    person.measured(4.0, falling_from(person.fake.service.time_s + 2.0))
+    page = person.window.stack.currentWidget()
+    assert isinstance(page, WellPage), person.director.task
+    return page
+
+
+def seated_set(person: Person) -> None:
+    person.begin_day()
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(10.3, still)
+    assert isinstance(person.director.task, DoSet)
+
+
+def stands_on(page: WellPage) -> list[Words]:
+    """What is to be read on it, without scrolling."""
+    seen = [w for w in page.findChildren(Words) if w.isVisible() and w.text()]
+    assert page.scroll.verticalScrollBar().maximum() == 0
+    return seen
+
+
+# --- however it is led ---
+
+
+@pytest.mark.parametrize("posture", ["standing", "sitting"])
+@pytest.mark.parametrize("sounds", ["voice", "beats", "silence"])
+@pytest.mark.parametrize("voice", ["there", "none", "gone"])
+def test_the_question_stands_on_the_screen_large(
+    begin: Begin, fake: FakeWorld, posture: str, sounds: str, voice: str
+) -> None:
+    """``gone``: it speaks at first, and dies in the set."""
+    if voice != "none":
+        fake.voice = Voice()
+    else:
+        assert isinstance(fake.world().voice, NoVoice)
+    chair = Entry(entry_id="chair", exercise="sit-to-stand", repetitions=5)
+    person = begin(plan_of(SHAKE if posture == "standing" else chair))
+    person.director.sounds = sounds
+    (to_standing_set if posture == "standing" else seated_set)(person)
+    if isinstance(fake.voice, Voice):
+        fake.voice.spoken.clear()
+        fake.voice.usable = voice == "there"
+    page = fall(person)
+    assert page.question.text() == "Are you all right?"
+    assert page.question in stands_on(page) and page.how in stands_on(page)
+    # Larger than anything else that is read on a page.
+    assert page.question.font().pointSizeF() > theme.font("title", 100).pointSizeF() * 1.5
+    assert "Nobody has been called" in page.how.text()
+    assert person.fake.beats.sounding is None
+    if isinstance(fake.voice, Voice):
+        asked = [t for t in fake.voice.texts if t.startswith("Are you all right?")]
+        assert len(asked) == (1 if voice == "there" else 0)
+    person.press("1")
+    assert person.director.task == Over(ended="possible_fall", because=("fine",))
+
+
+def test_it_is_the_same_in_a_call(begin: Begin, fake: FakeWorld) -> None:
+    person = begin(plan_of(SHAKE))
+    person.window.switch_sharing()
+    to_standing_set(person)
+    page = fall(person)
+    assert page.question in stands_on(page)
+    person.press("2")
+    assert person.director.task == Over(ended="possible_fall", because=("not_well",))
+
+
+def test_a_helper_who_reads_hears_and_reads_it(begin: Begin, fake: FakeWorld) -> None:
+    person = begin(plan_of(SHAKE))
+    person.begin_day()
+    person.choose("No")  # the sound is not heard
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(10.3, still)
+    assert person.director.led == "silence"
+    assert fall(person).question.isVisible()
+
+
+def test_a_screen_reader_says_it(begin: Begin, fake: FakeWorld) -> None:
+    fake.screen_reader = reader = ScreenReader(running=True)
+    person = begin(plan_of(SHAKE))
+    to_standing_set(person)
+    fall(person)
+    assert any(t.startswith("Are you all right?") and now for t, now in reader.announced)
+
+
+def test_outside_a_plan_nothing_is_done_in_which_a_fall_is_looked_for() -> None:
+    """There all is done on a chair, and nobody is asked anything: it may stay so only then."""
+    for exercise in OFFERED:
+        found = CATALOGUE[exercise]
+        assert found.posture == "sitting"
+        assert "possible_fall" not in {w.name for w in found.watchers}
+
+
+# --- the answers ---
+
+
+@pytest.mark.parametrize(
+    ("key", "answer", "told"),
+    [("1", "fine", "Sit down and rest"), ("2", "not_well", "lie down where you are safe")],
+)
+def test_one_key_answers_and_it_is_kept(begin: Begin, key: str, answer: str, told: str) -> None:
+    person = begin(plan_of(SHAKE, emergency_number="112"))
+    to_standing_set(person)
+    fall(person)
+    person.wait(3.0)
+    person.press(key)
+    assert person.director.task == Over(ended="possible_fall", because=(answer,))
+    page: Any = person.window.pages["task"]
+    lines = " ".join(page.card.lines)
+    assert told in lines and "get help now" in lines and "112" in lines
+    person.choose("Show what I did")
+    saved = person.director.saved
+    assert saved is not None and saved.summary["ended"] == "possible_fall"
+    kept = saved.summary["after_drop"]
+    assert kept["value"] == answer and kept["seconds"] == pytest.approx(3.0, abs=1.5)
+
+
+@pytest.mark.parametrize("text", ["I am all right", "I am not well"])
+def test_the_buttons_answer_too(begin: Begin, text: str) -> None:
+    person = begin(plan_of(SHAKE))
+    to_standing_set(person)
+    page = fall(person)
+    (button,) = [b for b in page.options.values() if text in b.text()]
+    button.click()
+    person.settle()
+    assert isinstance(person.director.task, Over)
+
+
+def test_keys_pressed_by_chance_answer_nothing(begin: Begin) -> None:
+    person = begin(plan_of(SHAKE))
+    to_standing_set(person)
+    page = fall(person)
+    assert QApplication.focusWidget() is page
+    person.press(ENTER, SPACE, "3", "0", "x", ENTER)
+    person.press_keys(Qt.Key.Key_1, Qt.KeyboardModifier.ControlModifier)
+    person.press(Qt.Key.Key_F1)
+    assert isinstance(person.director.task, AskWell)
+    assert person.window.stack.currentWidget() is page
+
+
+def test_no_answer_is_recorded_and_what_to_do_stays_to_be_read(
+    begin: Begin, fake: FakeWorld
+) -> None:
+    fake.voice = voice = Voice()
+    person = begin(plan_of(SHAKE))
+    to_standing_set(person)
+    voice.spoken.clear()
+    fall(person)
+    person.wait(WELL_S + 1.0)
+    assert person.director.task == Over(ended="possible_fall", because=("no_answer",))
+    asked = [t for t in voice.texts if t.startswith("Are you all right?")]
+    assert len(asked) == 3  # and again, twice
+    assert "Nobody has answered" in voice.texts[-1] and "get help" in voice.texts[-1]
+    person.wait(600.0)
+    page: Any = person.window.pages["task"]
+    assert person.window.stack.currentWidget() is page
+    assert any("get help" in line for line in page.card.lines)
+    person.choose("Show what I did")
+    assert person.director.saved is not None
+    kept = person.director.saved.summary["after_drop"]
+    assert (kept["value"], kept["reason"]) == (None, "no_answer")
+
+
+@pytest.mark.parametrize(("way", "answer"), [("u", "not_well"), ("esc", None), ("close", None)])
+def test_leaving_it_leaves_a_possible_fall(begin: Begin, way: str, answer: str | None) -> None:
+    person = begin(plan_of(SHAKE, TURNS))
+    to_standing_set(person)
+    fall(person)
+    if way == "close":
+        person.window.close()
+    else:
+        person.press("u" if way == "u" else Qt.Key.Key_Escape)
+        assert isinstance(person.director.task, Over)
+        person.choose("Show what I did")
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "possible_fall"
+    assert person.director.saved.summary["after_drop"]["value"] == answer
+
+
+# --- who is out of the picture in stands from a chair ---
+
+
+def test_who_is_not_seen_reads_the_question_until_they_are(begin: Begin, fake: FakeWorld) -> None:
+    """Without a voice it was only on the disk."""
+    person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20), TURNS))
+    seated_set(person)
+    here = lambda t: replace(turning(t, 1e9), head_y_mm=0.0, head_x_mm=0.0)  # noqa: E731
+    person.measured(2.0, here)
+    board: Any = person.window.pages["practice"].board  # type: ignore[attr-defined]
+    person.measured(10.0, lambda t: Sample(t, reason="no_face"))
+    assert board.figure.caption.text() != words.say("cue.possible_fall")
+    person.measured(8.0, lambda t: Sample(t, reason="no_face"))
+    assert isinstance(person.director.task, DoSet)
+    assert board.figure.caption.text() == "Are you all right?"
+    assert "sit down on your chair" in board.how.text() and board.how.isVisible()
+    person.measured(0.5, here)
+    assert board.figure.caption.text() != "Are you all right?"
+
+
+# --- how it looks ---
+
+
+@pytest.mark.parametrize("size", [(1366, 768), (1920, 1080)])
+@pytest.mark.parametrize("language", ["en", "de", "es", "ar"])
+def test_it_is_read_whole_at_twice_the_size(
+    make: Callable[..., Any], fake: FakeWorld, size: tuple[int, int], language: str
+) -> None:
+    window = make(percent=200, language="" if language == "en" else language)
+    window.resize(*size)
+    page = window.pages["well"]
+    window.stack.setCurrentWidget(page)
+    for _ in range(5):
+        QApplication.processEvents()
+    assert isinstance(page, WellPage)
+    keep(window, f"well/{language}-{size[0]}")
+    assert page.scroll.verticalScrollBar().maximum() == 0
+    assert cut_in(window) == []
