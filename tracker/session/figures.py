@@ -176,7 +176,7 @@ def counter_turn_ratio(samples: Sequence[Sample], turns: Sequence[Turn]) -> Figu
     """
     axis = 0 if any(t.side in ("right", "left") for t in turns) else 1
     times = np.array([s.time_s for s in samples])
-    around = (np.flatnonzero(np.abs(times - t.peak_s) <= EXTREME_S) for t in turns)
+    around = (np.flatnonzero(np.abs(times - t.peak_s) <= EXTREME_S).tolist() for t in turns)
     rows = [_at_extreme([samples[i] for i in found], axis) for found in around]
     pairs = [
         (b.side, p, q)
