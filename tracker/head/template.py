@@ -164,7 +164,8 @@ def normalise_patches(values: NDArray[np.float32]) -> tuple[NDArray[np.float32],
     """Patches ``(k, p)`` with mean 0 and variance 1, and their contrasts ``(k,)``."""
     centred = values - values.mean(axis=1, keepdims=True)
     contrast = np.sqrt((centred**2).mean(axis=1))
-    return centred / np.maximum(contrast, 1e-3)[:, None], contrast.astype(np.float64)
+    divisor: NDArray[np.float32] = np.maximum(contrast, 1e-3)
+    return centred / divisor[:, None], contrast.astype(np.float64)
 
 
 def _tangents(px: Array, pixels_mm: Array) -> Array:
