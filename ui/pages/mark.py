@@ -47,18 +47,19 @@ class MarkPage(Page):
         side = 1.0 if self.side.row == 0 else -1.0
         self._director.begin_mark(10.0 * self.distance.value, 10.0 * self.offset.value * side)
         self.refresh()
-        if self._director.mark is not None:
-            self.back.setFocus()
 
     def refresh(self) -> None:
         """Show what is asked, or what came of it."""
-        running = self._director.mark is not None
+        was, running = self.begin.isHidden(), self._director.mark is not None
         had = self.focusWidget()
         for widget in (*self._asked, self.begin):
             if widget.isHidden() != running:
                 widget.setVisible(not running)
-        if isinstance(had, QWidget) and not had.isVisibleTo(self):
-            self.back.setFocus()
+        if running and isinstance(had, QWidget) and not had.isVisibleTo(self):
+            # Who looks at the wall has a hand at the keys: none of them may end it.
+            self.setFocus()
+        elif was and not running:
+            self.enter()
         text = self._say()
         self.said.setText(text)
         if self.said.isHidden() == bool(text):
@@ -66,8 +67,8 @@ class MarkPage(Page):
 
     def _say(self) -> str:
         director = self._director
-        if director.trouble is not None:
-            return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
+        if any(gone := director.lost_words_now):
+            return " ".join(gone)
         mark = director.mark
         if mark is not None:
             if mark.reason:

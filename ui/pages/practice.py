@@ -42,6 +42,8 @@ class PracticePage(QWidget):
         self.field = field
         self._sides: dict[str, float] = {}
         self._last_index = -1
+        #: What the way on hung on when the keys were placed: a pause, a set that one says is done.
+        self._way = (False, False)
         self.title = Words(role="lead", bold=True, centred=True)
         self.asked = Words(role="body", soft=True, centred=True)
         self.cue = Words(role="title", centred=True)
@@ -157,7 +159,16 @@ class PracticePage(QWidget):
         self._hold_anew()
         self._show_heads()
         self.field.show_backdrop(None)
-        self.stop.setFocus()
+        self._place_keys()
+
+    def _place_keys(self) -> None:
+        """The visible way on gets the keys; where there is none, no stray key does anything.
+
+        Esc stops at once wherever they are.
+        """
+        director = self._director
+        way = self.done if director.until_said and self.done.isVisibleTo(self) else self
+        (self.pause if director.phase == Phase.paused else way).setFocus()
 
     def toggle_picture(self) -> None:
         """Show the picture of oneself, or hide it; while one shares, the outline."""
@@ -329,6 +340,7 @@ class PracticePage(QWidget):
     def _show_buttons(self) -> None:
         director = self._director
         clip = director.clip is not None
+        had = self.focusWidget()
         if self.pause.isHidden() != clip:
             self.pause.setHidden(clip)
         planned = director.conductor is not None
@@ -339,6 +351,12 @@ class PracticePage(QWidget):
             if button.isHidden() == on:
                 button.setVisible(on)
         paused = director.phase == Phase.paused
+        new = (paused, director.until_said and by_hand)
+        gone = had is not None and not had.isVisibleTo(self)
+        if (new != self._way or gone) and self.isVisible():
+            self._way = new
+            # Whoever went on by it must not pause or stop by the same key pressed twice.
+            self._place_keys()
         relabel(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
         key = "practice.picture_hide" if director.picture_shown else "practice.picture_show"
         if director.sharing:

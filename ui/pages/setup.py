@@ -73,8 +73,8 @@ class SetupPage(QWidget):
         self.message.setVisible(bool(text))
 
     def enter(self) -> None:
-        """The page comes to the front."""
-        (self.again if self._director.phase == Phase.setup_failed else self.stop).setFocus()
+        """The page comes to the front: while it goes on, no stray key may end it."""
+        (self.again if self._director.phase == Phase.setup_failed else self).setFocus()
 
     def refresh(self) -> None:
         """Show what is asked now."""
@@ -87,7 +87,7 @@ class SetupPage(QWidget):
             if button.isHidden() == on:
                 if button.hasFocus():
                     # A hand that shakes presses twice: what has the keys now must do nothing.
-                    self.line.setFocus()
+                    self.setFocus()
                 button.setVisible(on)
         planned = director.conductor is not None
         if self.unwell.isHidden() == planned:
@@ -112,10 +112,11 @@ class SetupPage(QWidget):
         director = self._director
         part, parts = director.setup_part
         self.part.setText(words.say("setup.progress", part=part, parts=parts))
-        if director.trouble is not None:
-            state = director.trouble.state
-            self.line.setText(words.say_or(f"trouble.{state}", "trouble.failed"))
-            self._say_more(words.say_or(f"trouble.{state}.do", "trouble.failed.do"))
+        if director.setup_waits or director.trouble is not None:
+            what, to_do = director.lost_words_now
+            waits = words.say("lost.setup") if director.setup_waits else ""
+            self.line.setText(what)
+            self._say_more(" ".join(t for t in (to_do, waits) if t))
             self.field.show_targets([])
             return
         asked = director.asked
