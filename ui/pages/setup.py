@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibration.parts import PARTS
 from ui import theme, words
 from ui.notes_on_wall import setup_key
 from ui.session_flow import Director, Phase
@@ -27,6 +28,9 @@ class SetupPage(QWidget):
         self.part = Words(role="small", soft=True)
         self.repeat = Button(words.say("again.before", part=""))
         self.repeat.clicked.connect(director.repeat_part)
+        self.repeat.others = tuple(
+            words.say("again.before", part=words.say(f"came.part.{p}")) for p in PARTS
+        )
         self.repeat.hide()
         self.stop = Button(words.say("setup.stop"), "plain", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
@@ -49,6 +53,7 @@ class SetupPage(QWidget):
         # At the end, and in a row of its own where the buttons need the room.
         buttons.addWidget(self.part)
         buttons.set_apart(self.part)
+        self._row = buttons
         column.addLayout(buttons)
 
     def set_percent(self, percent: int) -> None:  # noqa: ARG002
@@ -92,6 +97,8 @@ class SetupPage(QWidget):
         planned = director.conductor is not None
         if self.unwell.isHidden() == planned:
             self.unwell.setVisible(planned)
+        # The offer comes while the eyes are to be on the next target: it must not move it.
+        self._row.keep_room_for(self.stop, self.repeat, *([self.unwell] if planned else []))
         if director.phase == Phase.setup:
             # Before the next step begins, a line on the one before has room over the target.
             part, key = director.part_note
