@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QWidget
 
-from tracker.exercises.catalogue import CATALOGUE
 from ui import words
 from ui.session_flow import Director, Phase
 from ui.widgets.basic import Button, relabel
@@ -58,7 +57,14 @@ class PracticeButtons:
         planned = director.conductor is not None
         live = director.phase == Phase.exercise
         by_hand = live and (director.until_said or director.count_lost)
-        shown = ((self.unwell, planned), (self.done, by_hand), (self.double, director.near_set))
+        # Where the camera went one's picture is of no use, and "Done" takes its place in the row.
+        picture = director.sharing or not director.count_lost
+        shown = (
+            (self.unwell, planned),
+            (self.done, by_hand),
+            (self.double, director.near_set),
+            (self.show_me, picture),
+        )
         for button, on in shown:
             if button.isHidden() == on:
                 button.setVisible(on)
@@ -88,13 +94,8 @@ class PracticeButtons:
 
     def _may_come(self) -> list[Button]:
         """Buttons that may come while the set goes on, and those that are there."""
-        director, entry = self._director, self._director.entry
-        found = [b for b in (self.stop, self.pause, self.show_me, self.unwell) if not b.isHidden()]
+        entry = self._director.entry
+        found = [b for b in (self.stop, self.pause, self.unwell) if not b.isHidden()]
         if entry is not None and entry.exercise.near_work:
             found.append(self.double)
-        dose = director.dose
-        counted = dose is not None and CATALOGUE[dose.exercise].counted
-        if dose is not None and counted and dose.repetitions and director.clip is None:
-            # The count may be lost, and then the person says that it is done.
-            found.append(self.done)
-        return found
+        return [*found, self.show_me]

@@ -98,7 +98,8 @@ class SetupPage(QWidget):
         if self.unwell.isHidden() == planned:
             self.unwell.setVisible(planned)
         # The offer comes while the eyes are to be on the next target: it must not move it.
-        self._row.keep_room_for(self.stop, self.repeat, *([self.unwell] if planned else []))
+        kept = (self.stop, self.repeat, self.part, *([self.unwell] if planned else []))
+        self._row.keep_room_for(*kept)
         if director.phase == Phase.setup:
             # Before the next step begins, a line on the one before has room over the target.
             part, key = director.part_note

@@ -31,7 +31,7 @@ class FlowRow(QLayout):
         self.invalidate()
 
     def keep_room_for(self, *widgets: QWidget) -> None:
-        """Keep the room that the rows need with some widgets, be they hidden for now or not.
+        """Keep the room that the rows of some widgets need, be they hidden for now or not.
 
         Nothing over them moves when one of these comes.
         """
@@ -82,14 +82,11 @@ class FlowRow(QLayout):
         super().invalidate()
 
     def _kept_height(self, width: int) -> int:
-        """Height of the rows with all that room is kept for."""
+        """Height of the rows of all that room is kept for, and of nothing else."""
         if not any(w.isHidden() for w in self._kept):
             return 0
-        rows = self._rows(width, [i for i in self._items if self._counts(i)])
+        rows = self._rows(width, [i for i in self._items if i.widget() in self._kept])
         return sum(max(size.height() for _, size in row) + theme.S for row in rows) - theme.S
-
-    def _counts(self, item: QLayoutItem) -> bool:
-        return not item.isEmpty() or item.widget() in self._kept
 
     def setGeometry(self, rect: QRect) -> None:
         """Place them."""
