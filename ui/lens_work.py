@@ -11,7 +11,7 @@ from tracker.errors import InputError, TurnpostError
 from tracker.lens import DEFAULT_LENS, Lens, stated_lens
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged
 from ui.ports import CameraChoice, Job, ServiceLike, World
-from ui.session_state import TROUBLES
+from ui.session_state import NO_PICTURE
 
 #: How often the watcher is asked how far it is.
 ASK_S = 0.5
@@ -128,7 +128,7 @@ class LensWork:
                 case FitFailed(text):
                     self.why = text
                 case SourceChanged(state, _):
-                    self.trouble = str(state) if state in TROUBLES else ""
+                    self.trouble = str(state) if state in NO_PICTURE else ""
         if self._service is not None and service.now_s() - self._asked_s >= ASK_S:
             self._asked_s = service.now_s()
             service.request_fit([])

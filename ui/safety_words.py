@@ -2,7 +2,7 @@
 
 Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``refused.KEY``
 (why an entry isn't offered), ``symptoms.KEY`` (what follows after a set), ``score.KEY``
-(the scores), ``lost.KEY`` (a camera that goes in the middle of a set).
+(the scores), ``lost.KEY`` (a camera that goes in the middle of a set or of the set-up).
 """
 
 from __future__ import annotations
@@ -21,6 +21,12 @@ SAFETY_WORDS: dict[str, object] = {
     ),
     "lost.again": QT_TRANSLATE_NOOP(
         "turnpost", "The camera is back. Keep counting for yourself, then press Done."
+    ),
+    "lost.setup": QT_TRANSLATE_NOOP(
+        "turnpost", "The set-up waits. It begins again when the camera is back."
+    ),
+    "lost.setup_again": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera is back. The set-up begins again."
     ),
     "trouble.silent": QT_TRANSLATE_NOOP("turnpost", "No picture comes from the camera."),
     "trouble.silent.do": QT_TRANSLATE_NOOP(

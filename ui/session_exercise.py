@@ -20,6 +20,9 @@ from ui.session_state import Dose, Phase
 class ExercisePart(AgainPart):
     """Records an exercise from its countdown to the saved files."""
 
+    #: Number of the step that the recording was told of last.
+    _step_number: int | None = None
+
     def _after_setup(self) -> None:
         if self.clip is None:
             self._enter(Phase.choose)
@@ -88,7 +91,7 @@ class ExercisePart(AgainPart):
             step = self._asked[self._begun].step
             if step.from_s > time_s:
                 return
-            self._recording.begin(step)
+            self._step_number = self._recording.begin(step)
             self._begun += 1
 
     def _begin_exercise(self) -> None:

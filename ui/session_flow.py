@@ -104,7 +104,8 @@ class Director(FirstPart):
             return
         if self.refuse_seat():
             return
-        if self._service is None or self._profile is not None or self._short:
+        over = self._service is None or self.source is SourceState.failed
+        if over or self._profile is not None or self._short:
             # A measurer that knows a person keeps that person: begin with a fresh one.
             self._close_service()
             self._profile, self._short = None, False
@@ -130,11 +131,19 @@ class Director(FirstPart):
         """Count down to an exercise."""
         if self.clip is not None or self.phase != Phase.choose:
             return
+        if self.source is SourceState.failed:
+            # This one measures nothing any more.
+            self._close_service()
         if self._service is None and self.camera is not None:
             # The steps of the set-up belong to the clock of the service before.
             self._asked = []
             self._open(self.camera)
+        if self._service is None:
+            # Without a measuring there is no clock to count down by; the page says what to do.
+            self._changed()
+            return
         self.dose = dose
+        self._begin_alone()
         self.show_picture(False)
         self._record()
         self._count_from_s = self.now_s
@@ -197,7 +206,7 @@ class Director(FirstPart):
     def _put_away(self) -> None:
         """The session that was saved is not shown any more."""
         self._recording, self.saved, self.save_error = None, None, ""
-        self.scores = None
+        self.scores, self.trouble = None, None
         # It was said once, on the page that is left now.
         self._keeping = None
 
@@ -229,6 +238,7 @@ class Director(FirstPart):
             for message in self._service.poll():
                 self._take(message)
         self._tell_look()
+        self._look_for_camera_alone()
         if self._service is not None:
             self._go_on(self.now_s)
         self._look_at_load(self.now_s)
@@ -283,7 +293,7 @@ class Director(FirstPart):
         self._changed()
 
     def _go_on(self, now_s: float) -> None:
-        if self.phase == Phase.setup:
+        if self.phase == Phase.setup and not self.setup_waits:
             self._say_setup()
             last = self._last_setup()
             early_s = _FIT_EARLY_S if self.clip is not None else 0.0

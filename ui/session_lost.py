@@ -17,6 +17,7 @@ from __future__ import annotations
 
 from math import ceil, isfinite, nan
 
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import seat_mm
 from tracker.practice.tasks import CountDown, DoSet
 from tracker.session.stage import Step
@@ -24,14 +25,12 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.session_clock import is_seen
 from ui.session_set import SetPart
-from ui.session_state import NOTE_SHOWN_S, TROUBLES, Phase
+from ui.session_state import NO_PICTURE, NOTE_SHOWN_S, Phase
 from ui.speaking import Grave
 
 #: So long a source gives nothing before a set pauses (common practice: a stutter is shorter,
 #: and a step aside or a hand held up takes about as long to be seen).
 LOST_S = 2.0
-#: States in which no pictures are measured. Opening is none: a session begins with it.
-_GONE = TROUBLES | {SourceState.silent, SourceState.restarting}
 #: So long "begin now" is let be heard.
 _BEGUN_S = 1.0
 #: What is counted where the person bends so low.
@@ -85,6 +84,18 @@ class LostPart(SetPart):
         name = f"trouble.{self._gone}"
         return (name, f"{name}.do")
 
+    @property
+    def lost_words_now(self) -> tuple[str, str]:
+        """What is wrong with the camera and what to do, in words; empty where nothing is."""
+        trouble = self.trouble
+        keys = self.lost_keys if trouble is None and self.camera_gone else ()
+        if trouble is not None:
+            keys = (f"trouble.{trouble.state}", f"trouble.{trouble.state}.do")
+        if not keys:
+            return "", ""
+        what, to_do = keys
+        return words.say_or(what, "trouble.failed"), words.say_or(to_do, "trouble.failed.do")
+
     def go_on_without(self) -> bool:
         """Space in such a pause with the camera still gone: said once more; True if it was."""
         if not self.paused_by_camera or self._gone is None:
@@ -103,11 +114,12 @@ class LostPart(SetPart):
 
         At one's own pace the usual length of a repetition stands for the tempo.
         """
-        counted, entry = super()._count_to_end, self.entry
-        if not self.count_lost or entry is None or not entry.repetitions:
+        counted, entry, dose = super()._count_to_end, self.entry, self.dose
+        if not self.count_lost or dose is None or not dose.repetitions:
             return counted
         # Two beats are one repetition; a tempo that rises leaves most room at its end.
-        tempo, one_s = entry.tempo_bpm, entry.exercise.repetition_s
+        tempo = dose.tempo_bpm if entry is None else entry.tempo_bpm
+        one_s = CATALOGUE[dose.exercise].repetition_s
         if tempo is not None:
             one_s = 2 * 60.0 / (max(tempo) if isinstance(tempo, tuple) else tempo)
         missed_s = self._missed_s + (0.0 if self._gone is None else self._gap_s)
@@ -121,7 +133,7 @@ class LostPart(SetPart):
 
     def _note_source(self, state: SourceState) -> None:
         """The source's state is another: one trouble after another counts as one."""
-        if state in _GONE:
+        if state in NO_PICTURE:
             if self._gone is None:
                 self._gone_since_s = self.now_s
                 unseen_s = self.now_s - self._news_s
@@ -166,17 +178,23 @@ class LostPart(SetPart):
 
     def _lose_count(self) -> None:
         """The camera doesn't count any more: the person does, and says when it is done."""
-        entry, conductor = self.entry, self.conductor
-        if self.count_lost or self.phase != Phase.exercise or entry is None or conductor is None:
+        dose = self.dose
+        if self.count_lost or self.phase != Phase.exercise or dose is None:
             return
-        if not entry.exercise.counted or entry.repetitions is None or self.set_ran_s < _BEGUN_S:
+        counted = CATALOGUE[dose.exercise].counted and dose.repetitions is not None
+        if not counted or self.set_ran_s < _BEGUN_S:
             return
         self.count_lost = True
-        conductor.lose_count()
+        self._keep_lost()
         if self._recording is not None:
             self._recording.mark("count_lost", self.now_s, state=str(self._gone))
         self._say((Grave.edge, 0), *self.lost_keys[:1], "lost.count")
         self._changed()
+
+    def _keep_lost(self) -> None:
+        """That the camera has missed some of the set is kept with it."""
+        if self.conductor is not None:
+            self.conductor.lose_count()
 
     def _say_lost(self) -> None:
         entry = self.entry

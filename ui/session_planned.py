@@ -1,7 +1,8 @@
 """A planned session: the conductor says what comes next, this part has it done in the window.
 
 Its clock is in ``ui.session_clock``, its set-up in ``ui.session_place``, its sets are in
-``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone.
+``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone, and
+``ui.session_lost_alone`` has what is done then outside a set.
 """
 
 from __future__ import annotations
@@ -27,7 +28,7 @@ from tracker.practice.tasks import (
 )
 from ui.asked import needs_moving_target
 from ui.ports import Baseline, Job
-from ui.session_lost import LostPart
+from ui.session_lost_alone import LostAlonePart
 from ui.session_place import SETTING_UP
 from ui.session_state import COUNTDOWN_S, Phase
 from ui.speaking import Grave
@@ -45,7 +46,7 @@ _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 
 
-class PlannedPart(LostPart):
+class PlannedPart(LostAlonePart):
     """Leads through a plan; without one it does nothing."""
 
     _history: Job | None = None
@@ -160,7 +161,10 @@ class PlannedPart(LostPart):
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient says so."""
-        self._end_set("say.end")
+        if self.conductor is None:
+            super().set_done()
+        else:
+            self._end_set("say.end")
 
     @property
     def near_set(self) -> bool:

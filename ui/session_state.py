@@ -67,6 +67,8 @@ TROUBLES = frozenset(
         SourceState.failed,
     }
 )
+#: Those in which no picture comes, be it for a moment; opening is none: all begins with it.
+NO_PICTURE = TROUBLES | {SourceState.silent, SourceState.restarting}
 LIVE_PHASES = frozenset({Phase.countdown, Phase.exercise, Phase.paused})
 COUNTDOWN_S = 3.0
 #: A cue stays at least this long (platform.md: 1.5 to 2 s and longer, one at a time).

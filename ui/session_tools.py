@@ -37,9 +37,6 @@ class ToolsPart(ReportPart):
     ) -> None:
         super().__init__(world, extent, clip)
         self.lens = LensWork(world, self._changed)
-        #: The check by a mark, while it goes on; and why none began or came to its end.
-        self.mark: MarkCheck | None = None
-        self.mark_why = ""
 
     @property
     def camera_on(self) -> bool:

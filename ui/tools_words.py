@@ -75,6 +75,9 @@ TOOLS_WORDS: dict[str, object] = {
     "mark.gave_up": QT_TRANSLATE_NOOP(
         "turnpost", "Your head was not held still long enough at the mark. Try again if you like."
     ),
+    "mark.camera_lost": QT_TRANSLATE_NOOP(
+        "turnpost", "The camera was gone for a while. Begin the check again if you like."
+    ),
     "mark.refused": QT_TRANSLATE_NOOP("turnpost", "This can't be used: {why}."),
     "mark.found": QT_TRANSLATE_NOOP(
         "turnpost",

@@ -384,12 +384,20 @@ _TOLD = Sentences({key: str(text) for key, text in TOLD_WORDS.items()})
 
 
 def told(text: str) -> str:
-    """A sentence that came in English, in the user's language; an unknown one as it came."""
+    """A sentence that came in English, in the user's language; an unknown one as it came.
+
+    Paths and names in it keep their own order among words that are read from the right.
+    """
     found = _TOLD.find(text)
     if found is None:
         return text
     key, fields = found
-    return say(key, **{name: int(v) if v.isdecimal() else v for name, v in fields.items()})
+    return say(key, **{k: int(v) if v.isdecimal() else _as_it_is(v) for k, v in fields.items()})
+
+
+def _as_it_is(value: str) -> str:
+    """A value in a sentence: Latin letters with signs among them would fall apart in Arabic."""
+    return apart(value) if re.search(r"[A-Za-z]", value) else value
 
 
 def sentence(text: str) -> str:

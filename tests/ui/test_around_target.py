@@ -30,6 +30,11 @@ from ui.widgets.field import FieldState, TargetField
 MOST_DEG = 2.0
 #: Pixels to the millimetre of a monitor of 24 inches and of laptops of 15.6 and 14 inches.
 SCREENS = (1920 / 531, 1366 / 345, 1366 / 309, 1920 / 345)
+#: Monitors of 27 and 32 inches with 1920 by 1080 and 2560 by 1440, and a screen of 55 inches with
+#: 3840 by 2160.
+COARSE = (1920 / 597, 1920 / 708, 2560 / 708, 3840 / 1218)
+#: Size of the count at 100 %.
+LEAST_PX = 72
 #: The seat of the demand, and what is taken before anything is measured.
 SEATS_MM = (750.0, 600.0)
 SIDE = 900
@@ -73,6 +78,11 @@ def drawn(
     return field, (shown != shown[0, 0]).any(axis=2)
 
 
+def count_px(field: TargetField, box: QRectF) -> int:
+    """Size of the count's type."""
+    return QFontInfo(field._font_of(box.height())).pixelSize()
+
+
 def degrees(field: TargetField, px: float) -> float:
     return math.degrees(math.atan2(px / field.px_per_mm, field.distance_mm))
 
@@ -91,12 +101,43 @@ def test_all_that_is_drawn_is_within_two_degrees(
 ) -> None:
     for count, side in ((8, 1), (18, -1), (118, 1)):
         state = replace(STATE, count=count, vertical=upright, side=side)
-        field, ink = drawn(qtbot, state, percent, px_mm, seat_mm)
+        field, ink = drawn(qtbot, state, percent, px_mm, seat_mm, Gauge)
         y, x = np.nonzero(ink)
         reach_px = np.hypot(x + 0.5 - SIDE / 2, y + 0.5 - SIDE / 2).max()
         assert degrees(field, reach_px) <= MOST_DEG
         (box,) = field.count_boxes()
-        assert farthest_deg(field, box, field.centre_px((0.0, 0.0))) <= MOST_DEG
+        beyond = farthest_deg(field, box, field.centre_px((0.0, 0.0))) > MOST_DEG
+        # Only so that it has its 72 px, and no more.
+        assert not beyond or count_px(field, box) == pytest.approx(LEAST_PX, abs=1)
+
+
+@pytest.mark.parametrize("px_mm", [*SCREENS, *COARSE])
+@pytest.mark.parametrize("seat_mm", [450.0, *SEATS_MM, 1200.0])
+@pytest.mark.parametrize("size", [(1366, 450), (2560, 1100), (3840, 1800)])
+@pytest.mark.parametrize("upright", [False, True])
+def test_the_count_has_72_px_on_every_screen(
+    qtbot: QtBot, px_mm: float, seat_mm: float, size: tuple[int, int], upright: bool
+) -> None:
+    state = replace(STATE, count=18, vertical=upright)
+    field, _ = drawn(qtbot, state, 100, px_mm, seat_mm)
+    field.resize(*size)
+    (box,) = field.count_boxes()
+    assert count_px(field, box) >= LEAST_PX - 1
+    assert QRectF(field.rect()).contains(box)
+    middle = box.center() - field.centre_px((0.0, 0.0))
+    # From 45 cm on the coarsest of them a degree is 15 px.
+    if seat_mm >= 600:
+        assert degrees(field, math.hypot(*middle.toTuple())) <= MOST_DEG
+
+
+def test_the_count_grows_with_the_window(qtbot: QtBot) -> None:
+    # 27 inches with 2560 by 1440: from 1.2 m two degrees leave room for more than 72 px.
+    field, _ = drawn(qtbot, replace(STATE, count=18), 100, 2560 / 597, 1200.0)
+    sizes = []
+    for high in (450, 900, 1200):
+        field.resize(2560, high)
+        sizes.append(count_px(field, field.count_boxes()[0]))
+    assert LEAST_PX - 1 <= sizes[0] < sizes[1] < sizes[2]
 
 
 @pytest.mark.parametrize("px_mm", SCREENS)
@@ -107,9 +148,7 @@ def test_from_75_cm_the_count_is_large(
 ) -> None:
     field, _ = drawn(qtbot, replace(STATE, vertical=upright), percent, px_mm, 750.0)
     (box,) = field.count_boxes()
-    size = QFontInfo(field._font_of(box.height())).pixelSize()
-    # A nod's count makes room for the bow: on large pixels it is a little smaller.
-    assert size >= (72 if px_mm > 3.7 or not upright else 66)
+    assert count_px(field, box) >= LEAST_PX
     # An eye of a quarter of full sharpness reads 20 minutes of arc.
     assert degrees(field, box.height()) * 60 >= 2 * 20
 
@@ -156,7 +195,8 @@ def test_the_count_goes_with_targets_that_jump_or_move(
         boxes = field.count_boxes()
         assert field.state.count is not None and len(boxes) == len(field.offsets)
         for box, offset in zip(boxes, field.offsets, strict=True):
-            assert farthest_deg(field, box, field.centre_px(offset)) <= MOST_DEG
+            beyond = farthest_deg(field, box, field.centre_px(offset)) > MOST_DEG
+            assert not beyond or count_px(field, box) == pytest.approx(LEAST_PX, abs=1)
             assert field.rect().toRectF().contains(box)
 
 

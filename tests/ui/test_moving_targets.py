@@ -170,7 +170,7 @@ def test_the_target_glides_at_every_tick(begin: Callable[..., Person]) -> None:
     assert np.abs(np.diff(x)).max() <= 1.02 * np.pi * swing / 60
     assert np.abs(np.diff(x, 2)).max() <= 1.2 * np.pi**2 * swing / 3600
     # The whole target stays within the field.
-    assert swing * field.px_per_mm + field._disc_px() < field.width() / 2
+    assert swing * field.px_per_mm + field.disc_px() < field.width() / 2
 
 
 def test_a_session_with_it_is_saved_with_what_was_done(begin: Callable[..., Person]) -> None:

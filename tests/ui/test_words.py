@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -141,3 +142,14 @@ def test_near_and_far_says_how_far_the_eyes_turned_in_and_no_speed() -> None:
     values = {r.label: r.value for r in rows}
     assert values["How far your eyes turned in"] == "6 degrees"
     assert "Fastest in a turn" not in values and "To the left" not in values
+
+
+def test_a_path_in_an_arabic_sentence_keeps_its_order(spoken: Callable[[str], None]) -> None:
+    key = next(k for k, text in words.WORDS.items() if k.startswith("told.") and "{" in str(text))
+    field = re.findall(r"{(\w+)}", str(words.WORDS[key]))
+    english = str(words.WORDS[key]).format(**dict.fromkeys(field, "/home/wren/file.age"))
+    spoken("de")
+    assert "/home/wren/file.age" in words.told(english) and "\u2066" not in words.told(english)
+    spoken("ar")
+    # Without the marks Qt puts the first stroke at the other end.
+    assert "\u2066/home/wren/file.age\u2069" in words.told(english)

@@ -129,6 +129,8 @@ class CameraPage(Page):
         director = self._director
         self._fill()
         trouble = director.trouble
+        # For a moment no picture comes: what was said of the last one holds no more.
+        gone = trouble is None and director.camera_gone
         had = self.focusWidget()
         _show(self.picture, trouble is None)
         _show(self.choice, len(self._shown) > 1 or trouble is None)
@@ -150,15 +152,15 @@ class CameraPage(Page):
         _show(self.retry, trouble is not None)
         _show(self.demo, trouble is not None and director.conductor is None and not looking)
         _show(self.unwell, director.conductor is not None)
-        _show(self.what_to_do, trouble is not None)
+        _show(self.what_to_do, trouble is not None or gone)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()
-        if trouble is not None:
+        if trouble is not None or gone:
             _show(self.seat, False)
-            self.verdict.setText(words.say_or(f"trouble.{trouble.state}", "trouble.failed"))
-            self.what_to_do.setText(
-                words.say_or(f"trouble.{trouble.state}.do", "trouble.failed.do")
-            )
+            what, to_do = director.lost_words_now
+            self.verdict.setText(what)
+            self.what_to_do.setText(to_do)
+        if trouble is not None:
             return
         picture = director.preview()
         self.picture.show_bgr(picture)
@@ -166,9 +168,13 @@ class CameraPage(Page):
         self.picture.say_instead("" if shown else words.say("practice.picture_show"))
         if picture is not None:
             self._high_px = 1280.0 * picture.shape[0] / picture.shape[1]
-        self._show_verdict(verdict(director.sample, self._high_px))
-        ready = director.sample is not None
+        if not gone:
+            self._show_verdict(verdict(director.sample, self._high_px))
+        ready = director.sample is not None and not gone
         if ready != self.next.isEnabled():
+            if not ready and (self.next.hasFocus() or self.kept.hasFocus()):
+                # Whoever presses on must not go back by it.
+                self.setFocus()
             self.next.setEnabled(ready)
             self.kept.setEnabled(ready)
             if ready and not looking and not self.choice.isAncestorOf(self.focusWidget()):

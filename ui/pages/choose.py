@@ -33,6 +33,7 @@ class ChoosePage(Page):
         self._director, self._settings = director, settings
         self._target_changed = target_changed
         self.said = Words()
+        self.trouble = Words(role="lead")
         self.figures = Words(role="small", soft=True)
         self.choice = Choices(words.say("choose.title"))
         self.choice.fill([words.say(f"exercise.{e}") for e in OFFERED])
@@ -54,7 +55,7 @@ class ChoosePage(Page):
         column = QVBoxLayout()
         column.setSpacing(theme.M)
         title = Words(words.say("choose.title"), "title")
-        for part in (title, self.said, self.figures, self.choice, self.how):
+        for part in (title, self.trouble, self.said, self.figures, self.choice, self.how):
             column.addWidget(part)
         column.addWidget(Labelled(self.repetitions, self.tempo, self.target))
         column.addStretch(1)
@@ -107,7 +108,11 @@ class ChoosePage(Page):
         )
 
     def refresh(self) -> None:
-        """Say how the set-up came out."""
+        """Say how the set-up came out, and what is wrong with the camera by now."""
+        trouble = " ".join(t for t in self._director.lost_words_now if t)
+        self.trouble.setText(trouble)
+        if self.trouble.isHidden() == bool(trouble):
+            self.trouble.setVisible(bool(trouble))
         told = self._director.told
         lines = [words.say("choose.ok"), *told.lines] if told.good else [*told.lines, told.hint]
         self.said.setText(" ".join(lines))

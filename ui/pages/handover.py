@@ -132,7 +132,8 @@ class HandoverPage(Page):
             had_keys = button.hasFocus()
             button.setVisible(on)
             if had_keys and not on:
-                self.back.setFocus()
+                # While a file is made, a key that is pressed twice must not leave the page.
+                (self if self._making is not None else self.back).setFocus()
 
     def _state(self, plan: Plan | None, new: int, every: int) -> str:
         if self._making is not None:

@@ -77,6 +77,12 @@ class LensPage(Page):
         """What is measured with: one of :data:`KINDS`."""
         return KINDS[max(self.kind.row, 0)]
 
+    def enter(self) -> None:
+        """The main button gets the keys; hands that hold a sheet up must not end it by one."""
+        super().enter()
+        if self._work.watching:
+            self.setFocus()
+
     def _begin(self) -> None:
         cm = self.distance.value
         self._work.start(self.chosen, 10.0 * cm if cm else None)
@@ -98,7 +104,7 @@ class LensPage(Page):
             self.cameras.fill([c.name or words.say("camera.default") for c in self._shown])
         if work.camera in self._shown:
             self.cameras.choose(self._shown.index(work.camera))
-        watching, typed = work.watching, kind == "stated"
+        was, watching, typed = self.end.isVisibleTo(self), work.watching, kind == "stated"
         had = self.focusWidget()
         self.known.setText(say_lens(self._director))
         self.how.setText(words.say(f"lens.how.{kind}"))
@@ -122,7 +128,7 @@ class LensPage(Page):
                 widget.setVisible(on)
         self._labelled.show_row(self.distance, on=not typed and not watching)
         self._labelled.show_row(self.angle, on=typed)
-        if isinstance(had, QWidget) and not had.isVisibleTo(self):
+        if (isinstance(had, QWidget) and not had.isVisibleTo(self)) or (was and not watching):
             self.enter()
         self.picture.show_bgr(work.preview())
         self.hint.setText(said)

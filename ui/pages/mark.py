@@ -75,19 +75,20 @@ class MarkPage(Page):
             if self._director.mark is not None:
                 self._settings.mark = (distance, offset, side)
         self.refresh()
-        if self._director.mark is not None:
-            self.back.setFocus()
 
     def refresh(self) -> None:
         """Show what is asked, or what came of it."""
-        running = self._director.mark is not None
+        was, running = self.begin.isHidden(), self._director.mark is not None
         had = self.focusWidget()
         self._offer_last(on=not running)
         for widget in (*self._asked, self.begin):
             if widget.isHidden() != running:
                 widget.setVisible(not running)
-        if isinstance(had, QWidget) and not had.isVisibleTo(self):
-            self.back.setFocus()
+        if running and isinstance(had, QWidget) and not had.isVisibleTo(self):
+            # Who looks at the wall has a hand at the keys: none of them may end it.
+            self.setFocus()
+        elif was and not running:
+            self.enter()
         text = self._say()
         self.said.setText(text)
         if self.said.isHidden() == bool(text):
@@ -111,8 +112,8 @@ class MarkPage(Page):
         director = self._director
         if self._unset:
             return words.say("mark.unset")
-        if director.trouble is not None:
-            return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
+        if any(gone := director.lost_words_now):
+            return " ".join(gone)
         mark = director.mark
         if mark is not None:
             if mark.reason:

@@ -8,7 +8,7 @@ import time
 from dataclasses import replace
 from math import ceil, isfinite
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from tracker.exercises.catalogue import CATALOGUE, HELD
@@ -17,16 +17,15 @@ from ui import theme, words
 from ui.asked import Asked
 from ui.cards import dose_words
 from ui.manner import how_of
+from ui.pages.practice_buttons import PracticeButtons
 from ui.session_flow import TROUBLES, Director, Phase
 from ui.set_figure import Large, asked_words, clock_words, set_figure, time_left
 from ui.share import Board, Held, Sides, board_of
-from ui.widgets.basic import Button, Words, keep_room, relabel
+from ui.widgets.basic import Words, keep_room
 from ui.widgets.far import FarBoard
 from ui.widgets.field import FieldState, TargetField
-from ui.widgets.flow import FlowRow
-from ui.widgets.leave import unwell_button
 from ui.widgets.picture import Picture
-from ui.widgets.remedy import Remedy, remedy_words
+from ui.widgets.remedy import Remedy, places_around, remedy_words
 from ui.widgets.share_board import ShareBoard
 
 #: Height that the target has at least, before the lines above it go.
@@ -46,18 +45,10 @@ class PracticePage(QWidget):
         self.asked = Words(role="body", soft=True, centred=True)
         self.cue = Words(role="title", centred=True)
         self.remedy = Remedy()
-        self.stop = Button(words.say("practice.stop"), "stop", words.say("practice.stop_name"))
-        self.stop.clicked.connect(lambda: director.stop())
-        name = words.say("practice.double_name")
-        self.double = Button(words.say("practice.double"), "stop", name)
-        self.double.clicked.connect(director.saw_double)
-        self.pause = Button(words.say("practice.pause"))
-        self.pause.clicked.connect(director.pause_or_go_on)
-        self.done = Button(words.say("ask.done"), "main")
-        self.done.clicked.connect(director.set_done)
-        self.unwell = unwell_button()
-        self.unwell.clicked.connect(director.unwell)
-        self.show_me = Button(words.say("practice.picture_show"))
+        self._buttons = made = PracticeButtons(self, director)
+        self.stop, self.double, self.unwell = made.stop, made.double, made.unwell
+        self.pause, self.done, self.show_me = made.pause, made.done, made.show_me
+        self._row = made.row
         self.show_me.clicked.connect(self.toggle_picture)
         self.picture = Picture()
         self.picture.hide()
@@ -78,11 +69,7 @@ class PracticePage(QWidget):
         self.share.hide()
         column.addWidget(self.cue)
         column.addWidget(self.remedy)
-        row = self._row = FlowRow()
-        # What leaves comes first: in a small window the last ones may lie below its foot.
-        for button in (self.stop, self.double, self.unwell, self.done, self.pause, self.show_me):
-            row.addWidget(button)
-        column.addLayout(row)
+        column.addLayout(self._row)
         self.picture.setParent(self)
         self.picture.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
 
@@ -109,7 +96,9 @@ class PracticePage(QWidget):
             for k in ("practice.asked", "practice.asked_less")
         ]
         keep_room(self.asked, longest, width)
-        if not self.remedy.isHidden():
+        if self.remedy.over:
+            self._lay_over()
+        elif not self.remedy.isHidden():
             # There is something to be read: the line over it takes no more than it needs.
             keep_room(self.cue, [self.cue.text()], width)
             over = 0 if self.cue.isHidden() else self.cue.height()
@@ -157,7 +146,7 @@ class PracticePage(QWidget):
         self._hold_anew()
         self._show_heads()
         self.field.show_backdrop(None)
-        self.stop.setFocus()
+        self._buttons.place_keys()
 
     def toggle_picture(self) -> None:
         """Show the picture of oneself, or hide it; while one shares, the outline."""
@@ -194,10 +183,8 @@ class PracticePage(QWidget):
     def _show_share(self) -> None:
         """The texts and the outline for the far end."""
         director, share = self._director, self.share
-        dose = director.dose
         # Only these have targets that lie far above and below.
-        jumps_up = dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
-        beside = jumps_up or self._goes_up()
+        beside = self._jumps_up() or self._goes_up()
         if beside != share.beside:
             share.arrange(beside=beside)
         board = Board(cue=self.cue.text())
@@ -226,7 +213,7 @@ class PracticePage(QWidget):
 
     def prepare(self, exercise: str, size: QSize) -> None:
         """Take a size before being shown in it, to tell how much room a target will have."""
-        self._show_buttons()
+        self._buttons.show(outline=self.share.outline_wanted)
         self.resize(size)
         self._column.activate()
         channel = CATALOGUE[exercise].channel
@@ -245,7 +232,7 @@ class PracticePage(QWidget):
         dose = director.dose
         if dose is not None:
             self.title.setText(words.say_or(f"exercise.{dose.exercise}", "program"))
-        self._show_buttons()
+        self._buttons.show(outline=self.share.outline_wanted)
         live = director.live
         if director.phase == Phase.saving:
             self.board.hide()
@@ -291,6 +278,9 @@ class PracticePage(QWidget):
         """What to do about the camera; in a pause for its sake large, if there is room."""
         director = self._director
         paused = director.paused_by_camera
+        over = director.target_coming and not paused
+        if over != self.remedy.over:
+            self._switch_remedy(over=over)
         for _ in range(2):
             large = paused and not self.board.how.isHidden()
             if not self.remedy.follow(director, elsewhere=large):
@@ -300,6 +290,36 @@ class PracticePage(QWidget):
             self._keep_room()
             # With the lines above it gone the large one may have room: both at once never stand.
             self._column.activate()
+
+    def _switch_remedy(self, *, over: bool) -> None:
+        """Whoever looks at a target keeps it in its place: the words lie over what is around."""
+        self.remedy.over = over
+        if over:
+            self._column.removeWidget(self.remedy)
+        else:
+            self._column.insertWidget(self._column.indexOf(self.cue) + 1, self.remedy)
+        self.remedy.set_percent(self.remedy.percent)
+
+    def _lay_over(self) -> None:
+        """Place what is to be done about the camera: above the target or below, or beside it."""
+        if self.remedy.isHidden():
+            return
+        field, left, right = self.field.geometry(), theme.L, self.width() - theme.L
+        shown = [p.y() for p in (self.title, self.asked) if not p.isHidden()]
+        top, band = min([field.y(), *shown]), round(self.field.disc_px()) + theme.S
+        upright = self._jumps_up() or self._goes_up()
+        if upright:
+            # Beside the targets it would cover half of each line above them.
+            top = field.y()
+        page = QRect(left, top, right - left, field.bottom() - top)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        places = places_around(page, field.center(), band, upright=upright, mirrored=mirrored)
+        self.remedy.lie_over(places, field.y() - top)
+
+    def _jumps_up(self) -> bool:
+        """Whether the target jumps between a place above and one below."""
+        dose = self._director.dose
+        return dose is not None and CATALOGUE[dose.exercise].channel == "eye_pitch"
 
     def _quiet(self, text: str, number: str = "", *, target: bool = False) -> None:
         self.cue.setText(text)
@@ -333,25 +353,6 @@ class PracticePage(QWidget):
             large = self._held_large.offer(large, time.monotonic())
         self.board.show_set(large.figure, large.caption, large.how, measured=large.measured)
         self.asked.setText(dose_words(entry, tempo=False))
-
-    def _show_buttons(self) -> None:
-        director = self._director
-        clip = director.clip is not None
-        if self.pause.isHidden() != clip:
-            self.pause.setHidden(clip)
-        planned = director.conductor is not None
-        live = director.phase == Phase.exercise
-        by_hand = live and (director.until_said or director.count_lost)
-        shown = ((self.unwell, planned), (self.done, by_hand), (self.double, director.near_set))
-        for button, on in shown:
-            if button.isHidden() == on:
-                button.setVisible(on)
-        paused = director.phase == Phase.paused
-        relabel(self.pause, words.say("practice.go_on" if paused else "practice.pause"))
-        key = "practice.picture_hide" if director.picture_shown else "practice.picture_show"
-        if director.sharing:
-            key = "share.hide" if self.share.outline_wanted else "share.show"
-        relabel(self.show_me, words.say(key))
 
     def _show_live(self, live: LiveState) -> None:
         director = self._director

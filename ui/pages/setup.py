@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from calibration.parts import PARTS
 from ui import theme, words
 from ui.notes_on_wall import setup_key
 from ui.session_flow import Director, Phase
@@ -27,6 +28,9 @@ class SetupPage(QWidget):
         self.part = Words(role="small", soft=True)
         self.repeat = Button(words.say("again.before", part=""))
         self.repeat.clicked.connect(director.repeat_part)
+        self.repeat.others = tuple(
+            words.say("again.before", part=words.say(f"came.part.{p}")) for p in PARTS
+        )
         self.repeat.hide()
         self.stop = Button(words.say("setup.stop"), "plain", words.say("practice.stop_name"))
         self.stop.clicked.connect(lambda: director.stop())
@@ -49,6 +53,7 @@ class SetupPage(QWidget):
         # At the end, and in a row of its own where the buttons need the room.
         buttons.addWidget(self.part)
         buttons.set_apart(self.part)
+        self._row = buttons
         column.addLayout(buttons)
 
     def set_percent(self, percent: int) -> None:  # noqa: ARG002
@@ -73,8 +78,8 @@ class SetupPage(QWidget):
         self.message.setVisible(bool(text))
 
     def enter(self) -> None:
-        """The page comes to the front."""
-        (self.again if self._director.phase == Phase.setup_failed else self.stop).setFocus()
+        """The page comes to the front: while it goes on, no stray key may end it."""
+        (self.again if self._director.phase == Phase.setup_failed else self).setFocus()
 
     def refresh(self) -> None:
         """Show what is asked now."""
@@ -87,11 +92,14 @@ class SetupPage(QWidget):
             if button.isHidden() == on:
                 if button.hasFocus():
                     # A hand that shakes presses twice: what has the keys now must do nothing.
-                    self.line.setFocus()
+                    self.setFocus()
                 button.setVisible(on)
         planned = director.conductor is not None
         if self.unwell.isHidden() == planned:
             self.unwell.setVisible(planned)
+        # The offer comes while the eyes are to be on the next target: it must not move it.
+        kept = (self.stop, self.repeat, self.part, *([self.unwell] if planned else []))
+        self._row.keep_room_for(*kept)
         if director.phase == Phase.setup:
             # Before the next step begins, a line on the one before has room over the target.
             part, key = director.part_note
@@ -112,10 +120,11 @@ class SetupPage(QWidget):
         director = self._director
         part, parts = director.setup_part
         self.part.setText(words.say("setup.progress", part=part, parts=parts))
-        if director.trouble is not None:
-            state = director.trouble.state
-            self.line.setText(words.say_or(f"trouble.{state}", "trouble.failed"))
-            self._say_more(words.say_or(f"trouble.{state}.do", "trouble.failed.do"))
+        if director.setup_waits or director.trouble is not None:
+            what, to_do = director.lost_words_now
+            waits = words.say("lost.setup") if director.setup_waits else ""
+            self.line.setText(what)
+            self._say_more(" ".join(t for t in (to_do, waits) if t))
             self.field.show_targets([])
             return
         asked = director.asked

@@ -8865,6 +8865,16 @@
             <translation>التمرين متوقف مؤقتًا.</translation>
         </message>
         <message>
+            <source>The set-up waits. It begins again when the camera is back.</source>
+            <comment>lost.setup</comment>
+            <translation>الإعداد متوقف مؤقتًا. يبدأ من جديد عندما تعود الكاميرا.</translation>
+        </message>
+        <message>
+            <source>The camera is back. The set-up begins again.</source>
+            <comment>lost.setup_again</comment>
+            <translation>عادت الكاميرا. يبدأ الإعداد من جديد.</translation>
+        </message>
+        <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
             <translation>وجّه أنفك إلى الأمام مباشرة واثبت. يخبرك صوت متى تتابع.</translation>
@@ -8883,6 +8893,11 @@
             <source>Begin the check</source>
             <comment>mark.begin</comment>
             <translation>بدء التحقق</translation>
+        </message>
+        <message>
+            <source>The camera was gone for a while. Begin the check again if you like.</source>
+            <comment>mark.camera_lost</comment>
+            <translation>غابت الكاميرا لبعض الوقت. ابدأ التحقق من جديد إن أردت.</translation>
         </message>
         <message>
             <source>From your eyes to the wall</source>

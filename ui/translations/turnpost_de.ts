@@ -8865,6 +8865,16 @@
             <translation>Die Übung ist angehalten.</translation>
         </message>
         <message>
+            <source>The set-up waits. It begins again when the camera is back.</source>
+            <comment>lost.setup</comment>
+            <translation>Die Einrichtung wartet. Sie beginnt neu, sobald die Kamera wieder da ist.</translation>
+        </message>
+        <message>
+            <source>The camera is back. The set-up begins again.</source>
+            <comment>lost.setup_again</comment>
+            <translation>Die Kamera geht wieder. Die Einrichtung beginnt neu.</translation>
+        </message>
+        <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
             <translation>Richten Sie die Nase geradeaus und halten Sie still. Ein Ton sagt, wann es weitergeht.</translation>
@@ -8883,6 +8893,11 @@
             <source>Begin the check</source>
             <comment>mark.begin</comment>
             <translation>Prüfung beginnen</translation>
+        </message>
+        <message>
+            <source>The camera was gone for a while. Begin the check again if you like.</source>
+            <comment>mark.camera_lost</comment>
+            <translation>Die Kamera war eine Weile weg. Beginnen Sie die Prüfung noch einmal, wenn Sie möchten.</translation>
         </message>
         <message>
             <source>From your eyes to the wall</source>

@@ -8865,6 +8865,16 @@
             <translation>El ejercicio está en pausa.</translation>
         </message>
         <message>
+            <source>The set-up waits. It begins again when the camera is back.</source>
+            <comment>lost.setup</comment>
+            <translation>La preparación espera. Empieza de nuevo cuando vuelva la cámara.</translation>
+        </message>
+        <message>
+            <source>The camera is back. The set-up begins again.</source>
+            <comment>lost.setup_again</comment>
+            <translation>La cámara ha vuelto. La preparación empieza de nuevo.</translation>
+        </message>
+        <message>
             <source>Point your nose straight ahead and hold it. A sound says when to go on.</source>
             <comment>mark.ahead</comment>
             <translation>Apunte la nariz al frente y no se mueva. Un sonido dice cuándo seguir.</translation>
@@ -8883,6 +8893,11 @@
             <source>Begin the check</source>
             <comment>mark.begin</comment>
             <translation>Empezar la comprobación</translation>
+        </message>
+        <message>
+            <source>The camera was gone for a while. Begin the check again if you like.</source>
+            <comment>mark.camera_lost</comment>
+            <translation>La cámara no estuvo durante un rato. Empiece la comprobación otra vez si quiere.</translation>
         </message>
         <message>
             <source>From your eyes to the wall</source>

@@ -95,6 +95,8 @@ class Button(QPushButton):
         super().__init__(text)
         self.kind = kind
         self.role = "body"
+        #: Other words that it may come to bear: it is as wide as the widest.
+        self.others: tuple[str, ...] = ()
         self.setAccessibleName(name or text)
         self.setAutoDefault(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -110,7 +112,7 @@ class Button(QPushButton):
         """Room for the words, and for an unsteady hand."""
         metrics = self.fontMetrics()
         lead = theme.M if self.kind == "small" else theme.L
-        width = metrics.horizontalAdvance(self.text()) + 2 * lead
+        width = max(map(metrics.horizontalAdvance, (self.text(), *self.others))) + 2 * lead
         least = 44 if self.kind == "small" else theme.BUTTON_HEIGHT
         return QSize(max(width, least), max(least, metrics.height() + theme.M))
 
@@ -126,7 +128,8 @@ class Button(QPushButton):
         if not self.wraps:
             return self.sizeHint().width()
         metrics, lead = self.fontMetrics(), theme.M if self.kind == "small" else theme.L
-        longest = max(map(metrics.horizontalAdvance, self.text().split()), default=0)
+        every = " ".join((self.text(), *self.others)).split()
+        longest = max(map(metrics.horizontalAdvance, every), default=0)
         return min(longest + 2 * lead, self.sizeHint().width())
 
     def wrapped_size(self, width: int) -> QSize:
@@ -138,7 +141,10 @@ class Button(QPushButton):
         edge = theme.FOCUS_WIDTH
         flags = int(Qt.TextFlag.TextWordWrap)
         room = QRect(0, 0, width - 2 * edge, 10_000)
-        needs = self.fontMetrics().boundingRect(room, flags, self.text()).height()
+        metrics = self.fontMetrics()
+        needs = max(
+            metrics.boundingRect(room, flags, text).height() for text in (self.text(), *self.others)
+        )
         return QSize(width, max(size.height(), needs + theme.M))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:

@@ -10,6 +10,7 @@ its place keeps its width, so that nothing beside it moves.
 from __future__ import annotations
 
 import re
+from math import ceil
 
 from PySide6.QtCore import QEvent, QObject, QRect, QSize, Qt
 from PySide6.QtGui import QFontMetricsF, QPalette, QResizeEvent
@@ -22,6 +23,14 @@ from ui.widgets.basic import Words
 _WORDS = ("title", "lead", "body")
 #: A line for the figure is at least this high before a word comes under it.
 _LEAST_PX = 90.0
+
+
+def _ink_width(label: QWidget, text: str) -> float:
+    """Width that a text takes with all its ink, which may reach beyond its advance."""
+    metrics = QFontMetricsF(label.font())
+    ink, advance = metrics.boundingRect(text), metrics.horizontalAdvance(text)
+    # It is centred by its advance: what is over on one side is needed on both.
+    return advance + 2 * max(-ink.left(), ink.right() - advance, 0.0)
 
 
 class FarFigure(QWidget):
@@ -74,11 +83,17 @@ class FarFigure(QWidget):
 
     def keep_width(self) -> None:
         """As wide as the widest of all that comes: nothing beside it moves from one to the next."""
-        forms = ("0:00", re.sub(r"\d", "0", self.figure.text()))
+        for label in (self.figure, self.caption):
+            # One line needs no room for the space at a break, which is as wide as a large digit.
+            label.setContentsMargins(0, 0, 0, 0)
+        digits = [words.number(k) for k in range(10)]
+        texts = ("0:00", self.figure.text())
+        # Digits of one script are not all as wide, nor those of two.
+        forms = [re.sub(r"\d", digit, text) for text in texts for digit in digits]
         captions = (words.say("far.begins"), self.caption.text())
-        wide = max(self.figure.fontMetrics().horizontalAdvance(f) for f in forms)
-        below = max(self.caption.fontMetrics().horizontalAdvance(c) for c in captions)
-        self.setFixedWidth(max(wide, below) + theme.S)
+        wide = max(_ink_width(self.figure, f) for f in forms)
+        below = max(_ink_width(self.caption, c) for c in captions)
+        self.setFixedWidth(ceil(max(wide, below)) + theme.S)
 
 
 class FarBoard(QWidget):

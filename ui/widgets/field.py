@@ -4,9 +4,11 @@ Everything lies within two degrees around the target, at every text size and fro
 seat, so that reading it does not pull the eyes away. It changes at turning points only and
 holds in between; nothing in it follows the head.
 
-The count grows with the text as far as two degrees let it. From 75 cm they have room for
-72 px on a 96-dpi screen, whose digits are a degree high: 60 minutes of arc, where an eye
-of a quarter of full sharpness, as one without its reading glasses, reads 20. Degrees and
+The count grows with the text and with the window as far as two degrees let it. From 75 cm
+they have room for 72 px on a 96-dpi screen, whose digits are a degree high: 60 minutes of
+arc, where an eye of a quarter of full sharpness, as one without its reading glasses, reads
+20. It has 72 px everywhere: on coarser screens and from nearer seats its corners then lie
+beyond the two degrees, and its middle within them. Degrees and
 tempo stand here only in the text size that was chosen: letters too small to be read would
 draw the eyes to them for nothing. The pins say the same, and the page after the set has
 the figures.
@@ -55,6 +57,9 @@ DETAIL_DEG = 0.5
 _DISC = 1.8
 #: What is read lies no farther than this from the middle of the target, degrees.
 AROUND_DEG = 2.0
+#: The count has at least so many px, and grows with a field that is higher than this (own choice:
+#: the field of a window of 1366 by 768 is about as high).
+COUNT_PX, GROWS_FROM_PX = 72.0, 480.0
 #: Room kept free around a target at the field's edge.
 EDGE_MM = 12.0
 #: Amplitude at the ends of the bow.
@@ -227,7 +232,7 @@ class TargetField(QWidget):
     def bow_px(self) -> float:
         """Radius of the bow: as wished, or less where the field is too low for it."""
         room = self.height() / 2 - _PIN_PX - _RIM_PX
-        return min(self._wished_bow_px(), max(room, 2 * self._disc_px()))
+        return min(self._wished_bow_px(), max(room, 2 * self.disc_px()))
 
     def _wished_bow_px(self) -> float:
         """So that pins and bead end where nothing is read any more."""
@@ -237,7 +242,7 @@ class TargetField(QWidget):
         """How far from the target anything may be read."""
         return offset_mm(AROUND_DEG, self.distance_mm) * self.px_per_mm
 
-    def _disc_px(self) -> float:
+    def disc_px(self) -> float:
         """Radius of the target."""
         return self.px_of(DETAIL_DEG) * _DISC / 2 * self.target_percent / 100
 
@@ -303,13 +308,13 @@ class TargetField(QWidget):
         whole = QSizeF(wide, wished.capHeight())
         room = 0.42 * self.height()
         if s.bow:
-            room = self.height() / 2 - self._disc_px() - 2 * _GAP_PX
+            room = self.height() / 2 - self.disc_px() - 2 * _GAP_PX
         low = min(max(room, 12.0) / whole.height(), 1.0)
-        away, reach = self._disc_px() + _GAP_PX, self.bow_reach_px()
+        away, reach = self.disc_px() + _GAP_PX, self.bow_reach_px()
         under = share_under(whole, away, reach, right=self._free_right())
-        return CountSizes(
-            whole * min(low, under), whole * min(low, share_beside(whole, away, reach))
-        )
+        least = COUNT_PX / (theme.size_px("count", self.text_percent) * self._grown())
+        under, beside = (max(s, least) for s in (under, share_beside(whole, away, reach)))
+        return CountSizes(whole * min(low, under), whole * min(low, beside))
 
     def _free_right(self) -> float:
         """Room for the count to the right of its target's middle."""
@@ -319,7 +324,13 @@ class TargetField(QWidget):
         return EDGE_MM * self.px_per_mm if self.state.moving else math.inf
 
     def _wished_font(self) -> QFont:
-        return theme.font("count", self.text_percent, bold=True)
+        font = theme.font("count", self.text_percent, bold=True)
+        font.setPointSizeF(font.pointSizeF() * self._grown())
+        return font
+
+    def _grown(self) -> float:
+        """How much larger the count may be in a large window."""
+        return max(1.0, self.height() / GROWS_FROM_PX)
 
     def _font_of(self, capital_px: float) -> QFont:
         """The count's type with digits of a height."""
@@ -332,7 +343,7 @@ class TargetField(QWidget):
         """Where the count is drawn: a box at each target."""
         sizes = self._count_sizes()
         targets = [self.centre_px(offset) for offset in self.offsets]
-        radius = self._disc_px()
+        radius = self.disc_px()
         if self.state.bow:
             # Over the target and beside it stand other figures.
             size = sizes.under
@@ -355,7 +366,7 @@ class TargetField(QWidget):
 
     def _draw_figures(self, painter: QPainter) -> None:
         s = self.state
-        disc = self._disc_px()
+        disc = self.disc_px()
         painter.setPen(self._ink())
         small = theme.font("small", self.text_percent, bold=True)
         metrics = QFontMetricsF(small)
@@ -374,9 +385,9 @@ class TargetField(QWidget):
 
     def _draw_hint(self, painter: QPainter) -> None:
         painter.setPen(self._colour(QPalette.ColorRole.WindowText))
-        below, font = self._disc_px() + theme.M, theme.font("lead", self.text_percent, bold=True)
+        below, font = self.disc_px() + theme.M, theme.font("lead", self.text_percent, bold=True)
         if self._hint_large:
-            below = self._disc_px() + _GAP_PX
+            below = self.disc_px() + _GAP_PX
             font = self._font_of(self._count_sizes().under.height())
         draw_tight(painter, font, self.hint, QPointF(0, below), above=False)
 

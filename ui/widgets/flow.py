@@ -20,6 +20,7 @@ class FlowRow(QLayout):
         super().__init__(parent)
         self._items: list[QLayoutItem] = []
         self._apart: set[QWidget] = set()
+        self._kept: set[QWidget] = set()
         #: Heights at widths, until something changes: Qt asks for them many times over.
         self._heights: dict[int, int] = {}
         self.setContentsMargins(0, 0, 0, 0)
@@ -28,6 +29,15 @@ class FlowRow(QLayout):
         """Have widgets stand together at the end of the last row; they come last in it."""
         self._apart.update(widgets)
         self.invalidate()
+
+    def keep_room_for(self, *widgets: QWidget) -> None:
+        """Keep the room that the rows of some widgets need, be they hidden for now or not.
+
+        Nothing over them moves when one of these comes.
+        """
+        if set(widgets) != self._kept:
+            self._kept = set(widgets)
+            self.invalidate()
 
     def addItem(self, item: QLayoutItem) -> None:
         """Take one more."""
@@ -62,13 +72,21 @@ class FlowRow(QLayout):
     def heightForWidth(self, width: int) -> int:
         """Height of the rows at a width."""
         if width not in self._heights:
-            self._heights[width] = self._place(QRect(0, 0, width, 0), move=False)
+            now = self._place(QRect(0, 0, width, 0), move=False)
+            self._heights[width] = max(now, self._kept_height(width))
         return self._heights[width]
 
     def invalidate(self) -> None:
         """Forget what was known of sizes; Qt calls it when a widget or its words change."""
         self._heights.clear()
         super().invalidate()
+
+    def _kept_height(self, width: int) -> int:
+        """Height of the rows of all that room is kept for, and of nothing else."""
+        if not any(w.isHidden() for w in self._kept):
+            return 0
+        rows = self._rows(width, [i for i in self._items if i.widget() in self._kept])
+        return sum(max(size.height() for _, size in row) + theme.S for row in rows) - theme.S
 
     def setGeometry(self, rect: QRect) -> None:
         """Place them."""
@@ -97,7 +115,7 @@ class FlowRow(QLayout):
         parent = self.parentWidget()
         mirrored = parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
         top, used = rect.y(), 0
-        for row in self._rows(rect.width()):
+        for row in self._rows(rect.width(), self._shown()):
             # The end is the same on every page, whatever stands before.
             gap = max(rect.width() - _width_of(row), 0)
             high = max(size.height() for _, size in row)
@@ -114,9 +132,8 @@ class FlowRow(QLayout):
             top += high + theme.S
         return used
 
-    def _rows(self, width: int) -> list[list[tuple[QLayoutItem, QSize]]]:
+    def _rows(self, width: int, shown: list[QLayoutItem]) -> list[list[tuple[QLayoutItem, QSize]]]:
         """What stands in each row, with its size."""
-        shown = self._shown()
         together = [(i, _size_in(i, width)) for i in shown if i.widget() not in self._apart]
         apart = [(i, _size_in(i, width)) for i in shown if i.widget() in self._apart]
         rows = _broken(together, width)
