@@ -1,10 +1,10 @@
 """Eyes that look unlike those of the set-up again and again are not believed in between, either.
 
 A light that has changed, or lids that hang lower, are seen at some angles of the head and not at
-others; misread are the eyes at all of them. Of two films of rendered heads (seed 31) half was
-withheld picture by picture, and the pitch of the rest was 2.9 degrees off, or its yaw 1.4. There
-.9 of the half seconds had some that were unlike; in ten films with nothing of the kind 0 to .14,
-of a dim face that turned 38 degrees .41.
+others; misread are the eyes at all of them. On rendered heads half and more of such films was
+withheld picture by picture, and the rest read as far off, 1.4 to 3 degrees. There .6 to 1 of the
+half seconds had some that were unlike; in nine films with nothing of the kind 0 to .24 (the films
+of ``tracker.measure.UNLIKE_MOST``).
 """
 
 from __future__ import annotations
