@@ -223,11 +223,12 @@ class Engine:
         number = self._number_at(sample.time_s)
         step = self._steps[number] if number is not None else None
         sample = rounded(completed(sample, step, self._reach, withhold=self._withheld(step)))
-        if step is not None and is_judged(step):
-            sample = self._in_doubt.feed(sample)
-        self._last = sample
         self._journal.append(sample_record(sample))
         run = self._run(number) if number is not None else None
+        if run is not None and not run.exercise.channel.startswith("eye"):
+            # The journal keeps what was measured: later, what came after tells more (projections).
+            sample = self._in_doubt.feed(sample)
+        self._last = sample
         if run is not None:
             run.feed(sample)
             self._last_cue_s = run.last_cue_s

@@ -81,7 +81,7 @@ _EYES = {
     BEYOND: ((BEYOND,), "went beyond the set-up's range"),
     UNLIKE: (
         (UNLIKE, UNLIKE_AROUND),
-        "looked unlike those of the set-up (another light, or other glasses)",
+        "were not read: they looked unlike those of the set-up (another light, or other glasses)",
     ),
 }
 

@@ -114,7 +114,8 @@ def _believed(samples: list[Sample], steps: Sequence[Step]) -> list[Sample]:
     times = [s.time_s for s in samples]
     for step in steps:
         first, past = bisect_left(times, step.from_s), bisect_left(times, step.to_s)
-        samples[first:past] = believed(samples[first:past])
+        by_eyes = CATALOGUE[step.exercise or ""].channel.startswith("eye")
+        samples[first:past] = believed(samples[first:past], counted_by_eyes=by_eyes)
     return samples
 
 

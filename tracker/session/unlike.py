@@ -1,102 +1,106 @@
 """Eyes that look unlike those of the set-up again and again are not believed in between, either.
 
 A light that has changed, or lids that hang lower, are seen at some angles of the head and not at
-others; misread are the eyes at all of them. On rendered heads half and more of such films was
-withheld picture by picture, and the rest read as far off, 1.4 to 3 degrees. There .6 to 1 of the
-half seconds had some that were unlike; in nine films with nothing of the kind 0 to .24 (the films
-of ``tracker.measure.UNLIKE_MOST``).
+others; misread are the eyes at all of them. Of four such films of rendered heads a third and more
+was withheld picture by picture, and the rest read as far off, 1.4 to 3 degrees: .41 to .89 of the
+eyes that were seen were unlike. In nine films with nothing of the kind .09 at the most (the films
+of ``tracker.measure.UNLIKE_MOST``). On a fifth, in dim light, no eyes looked unlike under lids
+that hung lower, and they were read 2.6 degrees off.
 """
 
 from __future__ import annotations
 
 from collections import deque
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from math import floor, isfinite, nan
+from dataclasses import replace
+from math import isfinite, nan
 
 import numpy as np
+from numpy.typing import NDArray
 
 from tracker.sample import Sample
 from tracker.session.derive import UNLIKE, UNLIKE_AROUND
 
-#: Times are looked at by bins, of those in which anything was read: a look far down, or a head
-#: that is turned and stays so, is unlike all along, and tells nothing of before and after (own
-#: choice).
-BIN_S = 0.5
-#: So many bins are looked at together: ten seconds, half of them before and half after where what
-#: comes after is known (own choice).
-BINS = 20
-#: A bin counts with this share of its eyes unlike, and all are in doubt with this share of bins:
-#: between the films above (own choice).
-SOME, MANY = 0.2, 0.5
-#: Of fewer bins nothing is said (own choice).
-LEAST_BINS = 4
+Array = NDArray[np.float64]
+
+#: Looked at together: ten seconds, half of them before and half after where what comes after is
+#: known; with less of them known nothing is said (own choice).
+SPAN_S, LEAST_S = 10.0, 2.0
+#: Longer spells without an eye that was read count as this: a look far down, or a head that is
+#: turned and stays so, is unlike all along, and tells little of before and after (own choice).
+SPELL_S = 1.0
+#: All are in doubt from this share of unlike ones: between the films above (own choice).
+MANY = 0.25
 
 
-def believed(samples: Sequence[Sample]) -> list[Sample]:
+def believed(samples: Sequence[Sample], *, counted_by_eyes: bool = False) -> list[Sample]:
     """The samples of one exercise, eyes withheld where they are often unlike around.
 
     Parameters
     ----------
     samples
         In the order of time.
+    counted_by_eyes
+        Whether the eyes' movement is what is counted: an eye read some degrees aside still goes
+        to and fro. Then the line of sight alone is withheld.
 
     Returns
     -------
     list of Sample
-        As many; those withheld have no eyes and no gaze, and the reason ``UNLIKE_AROUND``.
-        The same again for what it gave.
+        As many; those withheld have the reason ``UNLIKE_AROUND``, if they had none before.
     """
-    if not any(s.reason == UNLIKE for s in samples):
-        return list(samples)
     seen = [s for s in samples if _is_known(s)]
-    numbers, bins = np.unique([_bin_of(s) for s in seen], return_inverse=True)
-    known, unlike = np.bincount(bins), np.bincount(bins, [s.reason == UNLIKE for s in seen])
-    read = unlike < known
-    numbers = numbers[read]
-    up_to = np.concatenate([[0], np.cumsum((unlike >= SOME * known)[read])])
-    first = np.searchsorted(numbers, numbers - BINS // 2)
-    past = np.searchsorted(numbers, numbers + BINS // 2, side="right")
-    had, many = past - first, up_to[past] - up_to[first]
-    doubted = {int(n) for n in numbers[(had >= LEAST_BINS) & (many >= MANY * had)]}
-    return [_withheld(s) if _bin_of(s) in doubted else s for s in samples]
-
-
-@dataclass(slots=True)
-class _Bin:
-    number: int
-    known: int = 0
-    unlike: int = 0
-
-    @property
-    def counts(self) -> bool:
-        return self.unlike >= SOME * self.known
+    unlike = np.array([s.reason == UNLIKE for s in seen], dtype=bool)
+    if not unlike.any():
+        return list(samples)
+    times = np.array([s.time_s for s in seen])
+    # At the ends of a set as much is looked at as in its middle.
+    from_s = np.maximum(np.minimum(times - 0.5 * SPAN_S, times[-1] - SPAN_S), times[0])
+    first = np.searchsorted(times, from_s)
+    past = np.searchsorted(times, from_s + SPAN_S, side="right")
+    doubted = _share(times, unlike, first, past) >= MANY
+    doubted &= times[past - 1] - times[first] >= LEAST_S
+    bad = {id(s) for s, d in zip(seen, doubted, strict=True) if d}
+    return [_withheld(s, eyes=not counted_by_eyes) if id(s) in bad else s for s in samples]
 
 
 class EyesInDoubt:
     """The same while samples come, from what came before alone."""
 
     def __init__(self) -> None:
-        self._bins: deque[_Bin] = deque()
+        self._known: deque[tuple[float, bool]] = deque()
 
     def feed(self, sample: Sample) -> Sample:
         """The sample, its eyes withheld where those before it were often unlike."""
         if not _is_known(sample):
             return sample
-        number = _bin_of(sample)
-        if not self._bins or self._bins[-1].number != number:
-            self._bins.append(_Bin(number))
-        while self._bins[0].number <= number - BINS:
-            self._bins.popleft()
-        self._bins[-1].known += 1
-        self._bins[-1].unlike += sample.reason == UNLIKE
-        had = [b.counts for b in self._bins if b.unlike < b.known]
-        doubted = len(had) >= LEAST_BINS and sum(had) >= MANY * len(had)
-        return _withheld(sample) if doubted else sample
+        self._known.append((sample.time_s, sample.reason == UNLIKE))
+        while self._known[0][0] < sample.time_s - SPAN_S:
+            self._known.popleft()
+        lasts_s = sample.time_s - self._known[0][0]
+        if lasts_s < LEAST_S or not any(unlike for _, unlike in self._known):
+            return sample
+        times, unlike = (np.array(column) for column in zip(*self._known, strict=True))
+        share = _share(times, unlike, np.zeros(1, int), np.full(1, len(times)))
+        return _withheld(sample, eyes=True) if share[0] >= MANY else sample
 
 
-def _bin_of(sample: Sample) -> int:
-    return floor(sample.time_s / BIN_S)
+def _share(
+    times: Array, unlike: NDArray[np.bool_], first: NDArray[np.intp], past: NDArray[np.intp]
+) -> Array:
+    """Share of the unlike among the known, from ``first`` up to ``past``; long spells cut short."""
+    weights = np.ones(len(times))
+    of_unlike = np.flatnonzero(unlike)
+    # What is read in between ends a spell.
+    at, spell = times[of_unlike], np.append(0, np.cumsum(np.diff(of_unlike) > 1))
+    begins = np.flatnonzero(np.diff(spell, prepend=-1))
+    ends = np.append(begins[1:], len(at)) - 1
+    lasts_s = at[ends] - at[begins]
+    weights[unlike] = (SPELL_S / np.maximum(lasts_s, SPELL_S))[spell]
+    up_to = np.concatenate([[0.0], np.cumsum(weights)])
+    of_these = np.concatenate([[0.0], np.cumsum(weights * unlike)])
+    share: Array = (of_these[past] - of_these[first]) / (up_to[past] - up_to[first])
+    return share
 
 
 def _is_known(sample: Sample) -> bool:
@@ -104,15 +108,11 @@ def _is_known(sample: Sample) -> bool:
     return sample.reason in (UNLIKE, UNLIKE_AROUND) or isfinite(sample.eye_yaw_deg)
 
 
-def _withheld(sample: Sample) -> Sample:
+def _withheld(sample: Sample, *, eyes: bool) -> Sample:
     if not isfinite(sample.eye_yaw_deg):
         return sample
-    return replace(
-        sample,
-        eye_yaw_deg=nan,
-        eye_pitch_deg=nan,
-        vergence_deg=nan,
-        gaze_yaw_deg=nan,
-        gaze_pitch_deg=nan,
-        reason=UNLIKE_AROUND,
-    )
+    reason = sample.reason or UNLIKE_AROUND
+    sample = replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=reason)
+    if not eyes:
+        return sample
+    return replace(sample, eye_yaw_deg=nan, eye_pitch_deg=nan, vergence_deg=nan)

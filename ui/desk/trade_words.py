@@ -245,6 +245,9 @@ _SENTENCES = (
     "{value} pictures a second",
     "{share} % of the time",
     "{share} % of the time the eyes went beyond the set-up's range",
+    "{share} % of the time the eyes were not read: they looked unlike those of the set-up "
+    "(another light, or other glasses)",
+    # (of earlier versions)
     "{share} % of the time the eyes looked unlike those of the set-up "
     "(another light, or other glasses)",
     "light on the face {value} of 1",

@@ -3137,6 +3137,11 @@
             <translation>{share} % من الوقت تجاوزت العينان مدى الإعداد</translation>
         </message>
         <message>
+            <source>{share} % of the time the eyes were not read: they looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes were not read: they looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % من الوقت لم تُقرأ العينان: بدتا مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} (عدد الجلسات {count}، تُعرض الأخطر)</translation>

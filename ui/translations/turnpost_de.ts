@@ -3137,6 +3137,11 @@
             <translation>{share} % der Zeit waren die Augen außerhalb des Bereichs der Einrichtung</translation>
         </message>
         <message>
+            <source>{share} % of the time the eyes were not read: they looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes were not read: they looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % der Zeit wurden die Augen nicht gelesen: Sie sahen anders aus als bei der Einrichtung (anderes Licht oder andere Brille)</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} ({count} Sitzungen, die schwerste gezeigt)</translation>

@@ -3137,6 +3137,11 @@
             <translation>{share} % del tiempo los ojos salieron del margen de la preparación</translation>
         </message>
         <message>
+            <source>{share} % of the time the eyes were not read: they looked unlike those of the set-up (another light, or other glasses)</source>
+            <comment>{share} % of the time the eyes were not read: they looked unlike those of the set-up (another light, or other glasses)</comment>
+            <translation>{share} % del tiempo no se leyeron los ojos: se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} ({count} sesiones, se muestra la más grave)</translation>
