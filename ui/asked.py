@@ -1,8 +1,7 @@
-"""What is asked: the steps of a set-up and of an exercise, from now on or from a stage log.
+"""What is asked: the steps of an exercise, from now on or from a stage log.
 
-Offsets are millimetres from the middle of the field (right, up). The times suit
-an older person: a second and a half for a look (an eye movement with its
-reaction takes about half a second), and time to read before each new thing.
+Offsets are millimetres from the middle of the field (right, up). What a set-up asks for is
+in ``asked_setup``.
 """
 
 from __future__ import annotations
@@ -13,7 +12,6 @@ from dataclasses import dataclass
 from math import isinf
 from typing import Any
 
-from calibration.parts import PARTS
 from tracker.exercises.catalogue import Exercise
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.session.stage import Step
@@ -30,29 +28,8 @@ from tracker.targets import (
     track_of,
 )
 from ui.beats import Tempo, beat_times_s
-from ui.geometry import FieldExtent, Point, ScreenMap, facing_map, offset_mm
-from ui.notes_on_wall import note_of
+from ui.geometry import FieldExtent, Point, ScreenMap, offset_mm
 
-REST_S = 2.5
-LOOK_S = 1.6
-TURN_S = 8.0
-NOD_S = 8.0
-#: Time to read what comes next.
-READ_S = 3.0
-
-#: Directions of the looks, degrees right and up of the field's middle.
-LOOKS_DEG: tuple[Point, ...] = (
-    (12.0, 0.0),
-    (-12.0, 0.0),
-    (0.0, 8.0),
-    (0.0, -9.0),
-    (10.0, -7.0),
-    (-10.0, -7.0),
-    (10.0, 7.0),
-    (-10.0, 7.0),
-)
-#: Looks that the fit doesn't see: they tell how well the gaze is read here, by this person.
-CHECK_LOOKS_DEG: tuple[Point, ...] = ((7.0, 4.0), (-7.0, -4.0))
 #: Half the distance of the two targets of an eyes-only exercise: the head may stay still.
 JUMP_DEG = 8.0
 #: No nearer than this to the middle, so that jumps are counted: one from end to end is half as
@@ -112,89 +89,6 @@ class Asked:
         to_first = sum((a - b) ** 2 for a, b in zip(target, first[1:], strict=True))
         to_other = sum((a - b) ** 2 for a, b in zip(target, other[1:], strict=True))
         return 0 if to_first <= to_other else 1
-
-
-#: Looks of a short set-up: the kept one has learnt the eyes, these see that it still fits.
-SHORT_LOOKS_DEG: tuple[Point, ...] = ((8.0, 0.0), (-6.0, 5.0), (0.0, -7.0))
-
-
-def setup_asked(
-    begin_s: float,
-    extent: FieldExtent,
-    distance_mm: float,
-    *,
-    short: bool = False,
-    use_eye: str = "both",
-    parts: Sequence[str] = PARTS,
-    marks: Sequence[tuple[float, float, float]] = (),
-) -> list[Asked]:
-    """The steps of a set-up that begins at ``begin_s``; ``short`` for a kept profile.
-
-    ``parts`` are those of ``calibration.parts.PARTS`` that are asked for. ``marks`` are those
-    on the wall (right of the camera, above it, from the eyes; in mm): each is looked at once
-    to be learnt, where looks are, and once to be checked.
-
-    Their targets are those of a person who looks straight at the field's middle;
-    the fit finds out where they really were. Each step carries the drawn place as
-    ``screen_mm`` (right of and above the camera), and ``use_eye`` where one eye alone is in
-    use.
-    """
-    one_eye = {} if use_eye == "both" else {"use_eye": use_eye}
-    guess = facing_map(distance_mm, extent.centre_mm)
-    asked: list[Asked] = []
-    time_s = begin_s
-
-    def add(name: str, seconds: float, offset: Point, **more: bool) -> None:
-        nonlocal time_s
-        place = extent.on_screen(offset)
-        step = Step.model_validate(
-            {
-                "from_s": time_s,
-                "to_s": time_s + seconds,
-                "step": name,
-                "target_mm": guess.to_rest(place),
-                "screen_mm": place,
-                **one_eye,
-                **more,
-            }
-        )
-        asked.append(Asked(step, offset))
-        time_s += seconds
-
-    def read() -> None:
-        nonlocal time_s
-        time_s += READ_S
-
-    if "rest" in parts:
-        read()
-        add("rest", REST_S, (0.0, 0.0))
-    looks = () if short or "looks" not in parts else LOOKS_DEG
-    checked = () if "check" not in parts else SHORT_LOOKS_DEG if short else CHECK_LOOKS_DEG
-    if looks or checked:
-        read()
-    for places, more in ((looks, {}), (checked, {"held_out": True})):
-        for right, up in places:
-            place = offset_mm(right, distance_mm), offset_mm(up, distance_mm)
-            add("look", LOOK_S, extent.inside(place), **more)
-    taught = ({},) if looks else ()
-    kept_back = ({"held_out": True},) if checked else ()
-    for more in (*taught, *kept_back):
-        for k, mark in enumerate(marks):
-            # The eyes have to find it first, beyond the screen.
-            time_s += READ_S
-            right, up = (g + m for g, m in zip(guess.to_rest((0.0, 0.0))[:2], mark, strict=False))
-            step = {"wall_mm": mark, "note": note_of(marks, k), **one_eye, **more}
-            step |= {"from_s": time_s, "to_s": time_s + LOOK_S, "step": "look"}
-            step["target_mm"] = (right, up, mark[2])
-            asked.append(Asked(Step.model_validate(step), drawn=False))
-            time_s += LOOK_S
-    if "turn" in parts:
-        read()
-        add("turn_slowly", TURN_S, (0.0, 0.0))
-    if "nod" in parts and not short:
-        read()
-        add("nod_slowly", NOD_S, (0.0, 0.0))
-    return asked
 
 
 def set_length_s(repetitions: int, tempo_bpm: Tempo) -> float:

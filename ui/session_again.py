@@ -15,7 +15,8 @@ from calibration.parts import MAX_HELD, PARTS, in_order, on_wall, part_of
 from tracker.session.stage import Step
 from tracker.vision.messages import SourceState
 from ui import words
-from ui.asked import READ_S, Asked, setup_asked
+from ui.asked import Asked
+from ui.asked_setup import READ_S, setup_asked
 from ui.session_setup import SetupPart
 from ui.session_state import TROUBLES, Phase
 from ui.setup_parts import PartWatch

@@ -9,7 +9,8 @@ from typing import Any
 
 from tracker.errors import TurnpostError
 from tracker.session.stage import SETUP_STEPS, Step
-from ui.asked import Asked, clip_asked, setup_asked
+from ui.asked import Asked, clip_asked
+from ui.asked_setup import setup_asked
 from ui.geometry import Point, believable_distance_mm, fitted_map
 from ui.session_source import SourcePart
 from ui.session_state import Phase

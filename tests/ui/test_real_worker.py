@@ -179,9 +179,9 @@ def test_a_planned_session_keeps_one_clock(
 ) -> None:
     """Questions before the camera, a set-up and a set with it: all on the session's clock."""
     for name, value in (("READ_S", 0.1), ("REST_S", 0.5), ("LOOK_S", 0.2)):
-        monkeypatch.setattr(f"ui.asked.{name}", value)
+        monkeypatch.setattr(f"ui.asked_setup.{name}", value)
     for name in ("TURN_S", "NOD_S"):
-        monkeypatch.setattr(f"ui.asked.{name}", 0.5)
+        monkeypatch.setattr(f"ui.asked_setup.{name}", 0.5)
     director = window.director
     director.clip = None
     director._world.make_service = like_a_camera

@@ -26,7 +26,7 @@ from tracker.practice.tasks import CountDown
 from tracker.session.stage import SETUP_STEPS
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceStats
 from ui import words
-from ui.asked import READ_S, setup_asked
+from ui.asked_setup import READ_S, setup_asked
 from ui.session_flow import Director, Phase
 from ui.setup_parts import (
     ROUGH_DEG,

@@ -23,7 +23,7 @@ from tracker.practice.tasks import CountDown
 from tracker.session.stage import Step
 from tracker.vision.messages import Fitted, SourceChanged, SourceState
 from ui import words
-from ui.asked import READ_S, setup_asked
+from ui.asked_setup import READ_S, setup_asked
 from ui.session_flow import Phase
 from ui.setup_parts import parts_told
 from ui.setup_reach import Wanted

@@ -26,7 +26,8 @@ from tracker.practice.tasks import (
     Prepare,
     ShowToday,
 )
-from ui.asked import has_target, needs_moving_target, planned_asked, setup_asked
+from ui.asked import has_target, needs_moving_target, planned_asked
+from ui.asked_setup import setup_asked
 from ui.cards import card_of
 from ui.geometry import FieldExtent, ScreenMap, facing_map
 from ui.manner import how_of, wall_words
