@@ -13,9 +13,10 @@ import numpy as np
 import pytest
 
 from tracker.motion.away import BENDING_DOWN, STANDING_UP, AwayFinder, AwayRule
+from tracker.motion.reading import peak_speed
 from tracker.motion.smoothing import RunningMean
 from tracker.motion.speed import SpeedEstimator
-from tracker.motion.turning import Turn, TurningFinder, TurningRule, peak_speed
+from tracker.motion.turning import Turn, TurningFinder, TurningRule
 from tracker.sample import Sample
 
 RATE_HZ = 30.0

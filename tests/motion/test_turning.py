@@ -19,8 +19,9 @@ from tests.motion.movements import (
     turning,
 )
 from tests.motion.stands import Path
-from tracker.motion import turning as turning_module
-from tracker.motion.turning import Turn, TurningFinder, TurningRule, peak_speed
+from tracker.motion import reading
+from tracker.motion.reading import peak_speed
+from tracker.motion.turning import Turn, TurningFinder, TurningRule
 
 SIDES = ("right", "left")
 
@@ -208,7 +209,7 @@ def test_no_pause_is_found_in_mid_turn_where_there_is_none(number: int) -> None:
     move = random_set(np.random.default_rng(number))
     speeds = [t.peak_speed_deg_s for t in find(move.times_s, move.values_deg)]
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(turning_module, "_stay", lambda *_: None)
+        patch.setattr(reading, "_stay", lambda *_: None)
         of_cubic = [t.peak_speed_deg_s for t in find(move.times_s, move.values_deg)]
     np.testing.assert_array_equal(speeds, of_cubic)
 

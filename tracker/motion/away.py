@@ -13,8 +13,9 @@ from statistics import median
 
 import numpy as np
 
+from tracker.motion.reading import peak_speed
 from tracker.motion.smoothing import RunningMean
-from tracker.motion.turning import USUAL_OF, Turn, peak_speed
+from tracker.motion.turning import USUAL_OF, Turn
 
 
 @dataclass(frozen=True, slots=True)

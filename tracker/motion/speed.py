@@ -17,7 +17,7 @@ frames/s  0.5 Hz  1 Hz    1.5 Hz  2 Hz    2.5 Hz  noise, deg/s per deg
 ========= ======= ======= ======= ======= ======= ====================
 
 A turn's peak speed is therefore not read from these samples but fitted over the
-whole middle of the turn: :func:`tracker.motion.turning.peak_speed`.
+whole middle of the turn: :func:`tracker.motion.reading.peak_speed`.
 """
 
 from __future__ import annotations

@@ -11,7 +11,7 @@ noise of a sample
 times of the pictures
     The turns are made anew, as smooth ways of the same size, length and rest at the end, at
     the very times at which there were samples; noise is put upon them, and they are read by
-    the code that reads the turns themselves (:func:`tracker.motion.turning.read_turn`). What
+    the code that reads the turns themselves (:func:`tracker.motion.reading.read_turn`). What
     comes out less what went in is the error of one turn (:func:`errors_of`): its mean is a
     bias, its spread the noise of a turn. Gaps, jitter, rate, the choice of the outermost
     sample and the bias of both polynomials are all in it.
@@ -37,7 +37,8 @@ import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
-from tracker.motion.turning import Turn, TurningRule, read_turn
+from tracker.motion.reading import read_turn
+from tracker.motion.turning import Turn, TurningRule
 
 Array = NDArray[np.float64]
 Indices = NDArray[np.int64]
@@ -317,7 +318,8 @@ def _read_again(
     index = int(values.argmax())
     if index == 0:
         return nan, nan, nan
-    read = read_turn(times, values, 0, index, len(times) - 1, rule)
+    now = len(times) - 1
+    read = read_turn(times, values, 0, index, now, plateau=rule.plateau, hole=rule.hole)
     # Where it rests at its ends, the beat is when it came.
     true_s = begins_s + 0.6 * lasts_s if rule.plateau else 0.5 * (reached_s + until_s)
     speed = read.peak_speed * lasts_s / (form.steepest * way.swing) - 1.0
