@@ -12,6 +12,7 @@ from tracker.plan.gate import EMERGENCY, QUESTIONS, SPIN
 from tracker.practice.conductor import Conductor
 from tracker.practice.flow import SCORE_AFTER_S, WELL_S
 from tracker.practice.tasks import AskAfterSet, AskGate, AskScores, AskWell, DoSet, Over, Settle
+from tracker.records.rows import row_of
 from tracker.session.projections import session_record
 from tracker.session.stage import Step
 from tracker.session.summary import summarise
@@ -90,6 +91,8 @@ def test_who_leaves_or_feels_unwell_has_still_dropped(leave: str) -> None:
     told = found["after_drop"]
     answers = {"unwell": ("not_well", None)}
     assert (told["value"], told["reason"]) == answers.get(leave, (None, "closed_unsaid"))
+    row = row_of(summarise(session_record(person.journal.content())), "a")
+    assert row.after_drop == because[0], "the index tells it, too"
 
 
 @pytest.mark.parametrize("seen", [True, False])
