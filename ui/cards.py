@@ -334,7 +334,9 @@ def over_keys(task: Over, plan: Plan) -> list[str]:
     elif because & set(CALL):
         outcome = ["gate.outcome.call_therapist"]
     if task.ended == "possible_fall":
-        return [*keys, *(["over.number"] if number else []), *outcome]
+        # The number is in sight at once, however large the text.
+        of_number = ["over.number"] if number else []
+        return [*keys[:-1], *of_number, keys[-1], *outcome]
     # A fall may have been told at the end of another day, and called for only now.
     return [*outcome, *(k for k in keys if k == "over.fall")] if outcome else keys
 

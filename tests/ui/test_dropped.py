@@ -266,7 +266,8 @@ def test_a_graver_answer_takes_nothing_from_what_to_do_after_a_fall(yes: str, to
     lines = card_of(over, plan).lines
     for key in ("over.not_well", "over.possible_fall", f"gate.outcome.{told}"):
         assert words.say(key) in lines
-    assert any("112" in line for line in lines)
+    of_number = next(k for k, line in enumerate(lines) if "112" in line)
+    assert of_number < lines.index(words.say("over.possible_fall")), "in sight without scrolling"
     assert (words.say("over.fall") in lines) is (yes == "fall")
 
 
