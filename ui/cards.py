@@ -322,22 +322,28 @@ def _cares(asked: Asked) -> tuple[str, ...]:
     return tuple(words.say(f"care.{key}") for key in care_keys(asked))
 
 
+def over_keys(task: Over, plan: Plan) -> list[str]:
+    """Keys of what is told at an end, in their order; ``number`` is that for help."""
+    because, number = set(task.because), plan.emergency_number
+    if because & set(EMERGENCY):
+        return ["gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"]
+    keys = [f"over.{key}" for key in (*task.because, task.ended) if words.has(f"over.{key}")]
+    outcome = []
+    if SPIN in because:
+        outcome = ["gate.outcome.sit_and_stop"]
+    elif because & set(CALL):
+        outcome = ["gate.outcome.call_therapist"]
+    if task.ended == "possible_fall":
+        # The number is in sight at once, however large the text.
+        of_number = ["over.number"] if number else []
+        return [*keys[:-1], *of_number, keys[-1], *outcome]
+    # A fall may have been told at the end of another day, and called for only now.
+    return [*outcome, *(k for k in keys if k == "over.fall")] if outcome else keys
+
+
 def _over(task: Over, plan: Plan) -> Card:
-    keys = (f"over.{key}" for key in (*task.because, task.ended))
-    lines = [words.say(key) for key in keys if words.has(key)]
-    if task.ended == "possible_fall" and plan.emergency_number:
-        lines.append(words.say("over.number", number=words.apart(plan.emergency_number)))
-    if set(task.because) & set(EMERGENCY):
-        number = plan.emergency_number
-        key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"
-        lines = [words.say(key, number=words.apart(number or ""))]
-    elif SPIN in task.because:
-        lines = [words.say("gate.outcome.sit_and_stop")]
-    elif set(task.because) & set(CALL):
-        lines = [words.say("gate.outcome.call_therapist")]
-        if "fall" in task.because:
-            # It may have been told at the end of another day, and called for only now.
-            lines.append(words.say("over.fall"))
+    number = words.apart(plan.emergency_number or "")
+    lines = [words.say(key, number=number) for key in over_keys(task, plan)]
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]
     show = Option(words.say("over.to_summary"), True, main=True)
     return Card(words.say("over.title"), tuple(lines), options=(show,), leave=False)

@@ -320,13 +320,21 @@ PLANNED_WORDS: dict[str, object] = {
         "The camera saw a sudden drop of your head. If you fell or are hurt, get help now.",
     ),
     "over.fine": QT_TRANSLATE_NOOP(
-        "turnpost", "Good. Sit down and rest. Your therapist will see that your head dropped."
+        "turnpost",
+        "Good. Sit down and rest. Nobody has been called: if you feel unwell later, call for help. "
+        "Your therapist reads of the drop when you hand over your sessions.",
     ),
     "over.not_well": QT_TRANSLATE_NOOP(
-        "turnpost", "Sit or lie down where you are safe. Your therapist will see this first."
+        "turnpost",
+        "Sit or lie down where you are safe. Nobody has been called: if you are not better at "
+        "once, call for help. Your therapist reads of this when you hand over your sessions.",
     ),
     "over.no_answer": QT_TRANSLATE_NOOP(
         "turnpost", "Nobody has answered, and nobody has been called."
+    ),
+    "over.closed_unsaid": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "You closed the question without saying how you are. Nobody has been called.",
     ),
     "over.number": QT_TRANSLATE_NOOP("turnpost", "The number for help: {number}"),
     "ask.well.how": QT_TRANSLATE_NOOP(

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from datetime import date
 from math import inf
-from typing import Any
+from typing import Any, Literal
 
 from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
@@ -326,8 +326,8 @@ class PlannedPart(LostAlonePart):
             return
         now_s, before = self.now_s, conductor.task
         self._say_fall_again()
-        if isinstance(before, DoSet) and self._may_have_fallen():
-            self._ask_if_well(seen=True)
+        if isinstance(before, DoSet) and (dropped := self._dropped()):
+            self._ask_if_well(seen=dropped == "seen")
             return
         if self._must_be_still(before):
             self.refuse_set("still_screen")
@@ -376,12 +376,17 @@ class PlannedPart(LostAlonePart):
         entry = task.asked if isinstance(task, CountDown | DoSet) else None
         return entry is not None and self._refuses_still(entry)
 
-    def _may_have_fallen(self) -> bool:
-        """Whether a drop of the head was noticed in this set, with nobody coming up again."""
+    def _dropped(self) -> Literal["", "seen", "lost"]:
+        """Whether the head dropped in this set, with nobody coming up again.
+
+        ``seen``: it was seen to stay down; ``lost``: it left the picture on its way.
+        """
         if self._seen_to_stop == "down":
-            return True
+            return "lost"
         live, asked = self.live, self.asked
         cue = None if live is None else live.cue
-        if cue is None or asked is None:
-            return False
-        return cue.code == "possible_fall" and cue.said_at_s >= asked.step.from_s
+        if cue is None or asked is None or cue.said_at_s < asked.step.from_s:
+            return ""
+        if cue.code != "possible_fall":
+            return ""
+        return "lost" if cue.reason == "no_face" else "seen"

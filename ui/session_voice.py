@@ -16,7 +16,7 @@ from tracker.practice.tasks import AskWell, Over, Prepare, Rest, Task, Voice
 from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
-from ui.cards import place_of
+from ui.cards import over_keys, place_of
 from ui.guiding import Guiding
 from ui.hands_free import stop_key
 from ui.notes_on_wall import setup_key
@@ -175,8 +175,9 @@ class VoicePart(ClockPart):
             self._say((Grave.place, 0), "say.rest")
         elif isinstance(task, Over) and task.ended == "possible_fall":
             # As to who is not at the screen: whatever was chosen.
-            keys = [f"over.{b}" for b in task.because if words.has(f"over.{b}")]
-            self._say((Grave.fall, 0), *keys, "over.possible_fall", led="voice")
+            assert self.plan is not None
+            number = self.plan.emergency_number or ""
+            self._say((Grave.fall, 0), *over_keys(task, self.plan), led="voice", number=number)
 
     def _lead_in(self, entry: EntryAsked | None, left_s: float) -> None:
         """A countdown has begun: slow beats, and how long it is, as the person wants to hear.

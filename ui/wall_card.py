@@ -24,7 +24,7 @@ def wall_card(task: AskWall, asked: Asked) -> Card:
             words.say(key, cm=cm),
             (words.say("ask.wall.still.how"), wall_words(asked)),
             options=(
-                Option(words.say("ask.wall.still.yes", cm=cm), task.last_mm, main=True),
+                Option(words.say("ask.wall.still.yes", cm=cm), True, main=True),
                 Option(words.say("ask.wall.still.no"), act="measure"),
                 none,
             ),

@@ -81,6 +81,24 @@ def test_one_look_aside_is_not_told() -> None:
     assert codes(found) == []
 
 
+@pytest.mark.parametrize(("second", "told"), [(12, False), (3, True)])
+def test_turns_with_tilts_that_count_between_them_are_not_one_repetition(
+    second: int, told: bool
+) -> None:
+    """Also where those tilts turn by more than lets off who was told; two in a row are one."""
+    halves = [(0.25 + 0.5 * k) * CYCLE_S for k in (2, second)]
+
+    def roll(t: float) -> float:
+        for from_s in reversed(halves):
+            if t >= from_s:
+                # The head turns to the other side and stays tilted; from there it goes on.
+                t = max(from_s, t - 0.5 * CYCLE_S)
+        return 20.0 * wave(t)
+
+    found = done(lambda t: 17.0 * wave(t), roll, cycles=9)
+    assert codes(found) == (["head_turned"] if told else [])
+
+
 def test_it_lasts_until_the_head_tilts_again_and_only_tilts_count() -> None:
     def turns(t: float) -> bool:
         return 2 * CYCLE_S <= t < 4 * CYCLE_S

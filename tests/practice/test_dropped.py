@@ -8,14 +8,17 @@ import pytest
 
 from tests.practice.person import Person
 from tests.ui.patient import STAND, TURNS, plan_of
+from tracker.plan.gate import EMERGENCY, QUESTIONS, SPIN
 from tracker.practice.conductor import Conductor
-from tracker.practice.flow import WELL_S
-from tracker.practice.tasks import AskAfterSet, AskWell, DoSet, Over
+from tracker.practice.flow import SCORE_AFTER_S, WELL_S
+from tracker.practice.tasks import AskAfterSet, AskGate, AskScores, AskWell, DoSet, Over, Settle
+from tracker.records.rows import row_of
 from tracker.session.projections import session_record
 from tracker.session.stage import Step
 from tracker.session.summary import summarise
 
 PLAN = plan_of(STAND, TURNS)
+NONE = dict.fromkeys(QUESTIONS, False)
 
 
 def in_a_set(person: Person) -> Conductor:
@@ -38,6 +41,8 @@ def test_a_drop_that_was_seen_ends_the_session_whatever_is_answered(answer: str)
     assert isinstance(conductor.task, AskWell)
     conductor.advance(conductor.now_s + 7.0)
     conductor.answer(answer)
+    if answer == "not_well":
+        conductor.answer(NONE)
     assert conductor.task == Over(ended="possible_fall", because=(answer,))
     found = kept(person)
     assert found["ended"] == "possible_fall"
@@ -74,12 +79,75 @@ def test_who_leaves_or_feels_unwell_has_still_dropped(leave: str) -> None:
     conductor.dropped(conductor.now_s, seen=False)
     if leave == "unwell":
         conductor.unwell()
+        assert isinstance(conductor.task, AskGate) and conductor.task.because == "unwell"
+        conductor.answer(NONE | {"chest_pain": True})
+        because: tuple[str, ...] = ("not_well", "chest_pain")
     else:
         conductor.stop("stopped", shown=leave == "stop")
-    said = "not_well" if leave == "unwell" else None
-    assert conductor.task == Over(ended="possible_fall", because=(said or "no_answer",))
-    assert kept(person)["after_drop"]["value"] == said
+        because = ("closed_unsaid",)
+    assert conductor.task == Over(ended="possible_fall", because=because)
+    found = kept(person)
+    assert found["ended"] == "possible_fall" and found["ended_because"] == list(because)
+    told = found["after_drop"]
+    answers = {"unwell": ("not_well", None)}
+    assert (told["value"], told["reason"]) == answers.get(leave, (None, "closed_unsaid"))
+    row = row_of(summarise(session_record(person.journal.content())), "a")
+    assert row.after_drop == because[0], "the index tells it, too"
+
+
+@pytest.mark.parametrize("seen", [True, False])
+@pytest.mark.parametrize("question", [EMERGENCY[0], "fall", SPIN, ""])
+def test_who_is_not_well_is_asked_the_safety_questions(seen: bool, question: str) -> None:
+    person = Person()
+    conductor = in_a_set(person)
+    conductor.dropped(conductor.now_s, seen=seen)
+    conductor.answer("not_well")
+    assert isinstance(conductor.task, AskGate) and conductor.task.because == "unwell"
+    # Known from the first, whatever becomes of the questions.
+    assert kept(person)["after_drop"]["value"] == "not_well"
+    yes = (question,) if question else ()
+    conductor.answer(NONE | dict.fromkeys(yes, True))
+    assert conductor.task == Over(ended="possible_fall", because=("not_well", *yes))
+    found = kept(person)
+    assert found["ended"] == "possible_fall" and found["ended_because"] == ["not_well", *yes]
+    assert found["gate"]["put_first"] == list(yes)
+    assert [a["asked_because"] for a in found["gate"]["asked_again"]] == ["unwell"]
+
+
+@pytest.mark.parametrize("leave", ["stop", "close", "unwell"])
+def test_who_leaves_the_safety_questions_has_still_not_been_well(leave: str) -> None:
+    person = Person()
+    conductor = in_a_set(person)
+    conductor.dropped(conductor.now_s, seen=True)
+    conductor.answer("not_well")
+    if leave == "unwell":
+        conductor.unwell()
+    else:
+        conductor.stop("stopped", shown=leave == "stop")
+    assert conductor.task == Over(ended="possible_fall", because=("not_well",))
     assert kept(person)["ended"] == "possible_fall"
+
+
+def test_settling_counts_from_the_end_of_the_set_and_not_from_the_answer() -> None:
+    person = Person()
+    conductor = in_a_set(person)
+    ended_s = conductor.now_s + 2.0
+    conductor.dropped(ended_s, seen=False)
+    conductor.advance(ended_s + 40.0)
+    conductor.answer("fine")
+    while not isinstance(conductor.task, AskScores):
+        if isinstance(conductor.task, AskAfterSet):
+            conductor.answer(None)
+        conductor.advance(conductor.now_s + 0.1)
+    # What is waited for after a set was over while the question stood there.
+    assert conductor.now_s - ended_s < 40.0 + SCORE_AFTER_S / 2
+    conductor.answer({"dizziness": 4})
+    assert isinstance(conductor.task, Settle) and conductor.task.since_s == ended_s
+    most_s = 60.0 * PLAN.symptom_rules.settle_minutes_most
+    assert conductor.task.until_s == pytest.approx(ended_s + most_s)
+    conductor.advance(ended_s + 90.0)
+    conductor.answer(True)
+    assert kept(person)["exercises"][0]["symptoms"]["settled_minutes"] == pytest.approx(1.5)
 
 
 def test_who_was_lost_as_they_sat_down_and_is_fine_goes_on() -> None:
@@ -99,6 +167,8 @@ def test_who_was_lost_and_is_not_fine_does_not_go_on(answer: str | None) -> None
     conductor = in_a_set(Person())
     conductor.dropped(conductor.now_s, seen=False)
     conductor.answer(answer)
+    if answer is not None:
+        conductor.answer(NONE)
     assert conductor.task == Over(ended="possible_fall", because=(answer or "no_answer",))
 
 

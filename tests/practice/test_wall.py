@@ -190,13 +190,27 @@ def test_what_was_measured_last_is_offered_and_the_newest_counts() -> None:
     assert offered(first) == [None, None]
     assert lengths_said(first) == [("distance", 1600.0, False), ("spacing", 540.0, False)]
     moved = Measuring()
-    moved.tape = {"distance": 1700.0, "spacing": 540.0}
+    moved.tape = {"distance": 1700.0, "spacing": True}
     history.append(days_after(moved, plan, history, 1))
     assert offered(moved) == [1600.0, 540.0]
     assert lengths_said(moved) == [("distance", 1700.0, False), ("spacing", 540.0, True)]
     third = Measuring()
     days_after(third, plan, history, 2)
     assert offered(third) == [1700.0, 540.0]
+
+
+def test_what_a_tape_shows_once_more_was_measured() -> None:
+    plan = plan_of(OPEN)
+    history = [days_after(Measuring(), plan, [], 0)]
+    again = Measuring()
+    days_after(again, plan, history, 1)
+    assert offered(again) == [1600.0, 540.0]
+    assert lengths_said(again) == [("distance", 1600.0, False), ("spacing", 540.0, False)]
+    still = Measuring()
+    still.tape = {"distance": True, "spacing": True}
+    days_after(still, plan, history, 2)
+    assert lengths_said(still) == [("distance", 1600.0, True), ("spacing", 540.0, True)]
+    assert steps_of(still)[0]["wall"]["distance_mm"] == 1600.0
 
 
 def test_nothing_is_taken_without_an_answer() -> None:

@@ -88,6 +88,8 @@ def test_a_fall_that_was_told_is_said_with_what_is_known(weekly: Any, text: str)
         (["not_well", "fine"], 0, "said not to be well"),
         (["no_answer", "fine"], 0, "did not answer"),
         (["not_well", "no_answer"], 0, "said not to be well"),
+        (["closed_unsaid", "fine"], 0, "closed the question without saying"),
+        (["no_answer", "closed_unsaid"], 0, "did not answer"),
         (["fine", "fine"], 1, "said to be all right"),
     ],
 )

@@ -330,6 +330,29 @@ def test_a_check_by_a_mark_ends_and_says_why(
     assert page.said.text() == words.say("mark.camera_lost")
 
 
+@pytest.mark.parametrize("state", GONE)
+def test_a_camera_that_goes_is_told_before_lengths_that_lack(
+    make: Make, fake: FakeWorld, voice: Voice, state: SourceState
+) -> None:
+    person = at_choice(make, fake)
+    person.director.open_mark()
+    person.measured(1.0, seen)
+    page = page_of(person)
+    page.begin.click()
+    assert page.said.text() == words.say("mark.unset")
+    lose(person, state)
+    person.wait(LOST_S + 0.5)
+    assert words.say(f"trouble.{state}") in page.said.text()
+    back(person)
+    assert page.said.text() == words.say("mark.unset")
+    # Who comes back to the page has begun nothing yet.
+    person.director.stop()
+    person.settle()
+    person.director.open_mark()
+    person.settle()
+    assert not page.said.isVisible()
+
+
 @pytest.mark.parametrize("state", [SourceState.silent, SourceState.restarting])
 def test_what_watches_a_sheet_says_that_no_picture_comes(
     make: Make, fake: FakeWorld, state: SourceState

@@ -16,11 +16,13 @@ from tests.ui.pictures import keep
 from tests.ui.test_planned_voice import SHAKE, falling_from, still, to_standing_set
 from tests.ui.test_window import cut_in
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.gate import EMERGENCY, SPIN
 from tracker.plan.model import Entry
 from tracker.practice.flow import WELL_S
-from tracker.practice.tasks import AskWell, DoSet, Over, Prepare
+from tracker.practice.tasks import AskAfterSet, AskGate, AskWell, DoSet, Over, Prepare
 from tracker.sample import Sample
 from ui import theme, words
+from ui.cards import card_of
 from ui.pages.well import WellPage
 from ui.ports import NoVoice
 from ui.session_setup import OFFERED
@@ -97,6 +99,7 @@ def test_it_is_the_same_in_a_call(begin: Begin, fake: FakeWorld) -> None:
     page = fall(person)
     assert page.question in stands_on(page)
     person.press("2")
+    person.none_of_these()
     assert person.director.task == Over(ended="possible_fall", because=("not_well",))
 
 
@@ -136,16 +139,26 @@ def test_outside_a_plan_nothing_is_done_in_which_a_fall_is_looked_for() -> None:
     ("key", "answer", "told"),
     [("1", "fine", "Sit down and rest"), ("2", "not_well", "lie down where you are safe")],
 )
-def test_one_key_answers_and_it_is_kept(begin: Begin, key: str, answer: str, told: str) -> None:
+def test_one_key_answers_and_it_is_kept(
+    begin: Begin, fake: FakeWorld, key: str, answer: str, told: str
+) -> None:
+    fake.voice = voice = Voice()
     person = begin(plan_of(SHAKE, emergency_number="112"))
     to_standing_set(person)
     fall(person)
     person.wait(3.0)
     person.press(key)
+    if answer == "not_well":
+        assert isinstance(person.director.task, AskGate)
+        person.none_of_these()
     assert person.director.task == Over(ended="possible_fall", because=(answer,))
     page: Any = person.window.pages["task"]
     lines = " ".join(page.card.lines)
     assert told in lines and "get help now" in lines and "112" in lines
+    # Nothing is sent: who reads that somebody sees it waits for help that does not come.
+    assert "Nobody has been called" in lines and "call for help" in lines
+    assert lines.index("call for help") < lines.index("when you hand over your sessions")
+    assert "Nobody has been called" in voice.texts[-1] and "call for help" in voice.texts[-1]
     person.choose("Show what I did")
     saved = person.director.saved
     assert saved is not None and saved.summary["ended"] == "possible_fall"
@@ -161,6 +174,7 @@ def test_the_buttons_answer_too(begin: Begin, text: str) -> None:
     (button,) = [b for b in page.options.values() if text in b.text()]
     button.click()
     person.settle()
+    person.none_of_these()
     assert isinstance(person.director.task, Over)
 
 
@@ -208,11 +222,84 @@ def test_leaving_it_leaves_a_possible_fall(begin: Begin, way: str, answer: str |
         person.window.close()
     else:
         person.press("u" if way == "u" else Qt.Key.Key_Escape)
+        person.none_of_these()
         assert isinstance(person.director.task, Over)
+        page: Any = person.window.pages["task"]
+        lines = " ".join(page.card.lines)
+        # Whoever pressed a key was there.
+        assert ("closed the question without saying" in lines) is (way == "esc")
+        assert "Nobody has been called" in lines and "Nobody has answered" not in lines
         person.choose("Show what I did")
     assert person.director.saved is not None
     assert person.director.saved.summary["ended"] == "possible_fall"
-    assert person.director.saved.summary["after_drop"]["value"] == answer
+    kept = person.director.saved.summary["after_drop"]
+    assert kept["value"] == answer
+    assert kept["reason"] == (None if answer else "closed_unsaid")
+
+
+@pytest.mark.parametrize("number", ["112", None])
+@pytest.mark.parametrize("way", ["2", "u"])
+def test_who_is_not_well_comes_by_the_safety_questions_to_the_number_for_help(
+    begin: Begin, fake: FakeWorld, way: str, number: str | None
+) -> None:
+    fake.voice = voice = Voice()
+    person = begin(plan_of(SHAKE, emergency_number=number))
+    to_standing_set(person)
+    fall(person)
+    person.press(way)
+    assert isinstance(person.director.task, AskGate)
+    person.choose(words.say(f"gate.{EMERGENCY[0]}"))
+    person.choose("Yes, what I marked")
+    over = Over(ended="possible_fall", because=("not_well", EMERGENCY[0]))
+    assert person.director.task == over
+    page: Any = person.window.pages["task"]
+    (line,) = page.card.lines
+    assert "Call for emergency help now" in line and "Call for emergency help" in voice.texts[-1]
+    assert ("112" in line) is (number is not None) is ("112" in voice.texts[-1])
+    keep(person.window, f"well/over-emergency-{number}")
+
+
+@pytest.mark.parametrize(("yes", "told"), [("fall", "call_therapist"), (SPIN, "sit_and_stop")])
+def test_a_graver_answer_takes_nothing_from_what_to_do_after_a_fall(yes: str, told: str) -> None:
+    plan = plan_of(SHAKE, emergency_number="112")
+    over = Over(ended="possible_fall", because=("not_well", yes))
+    lines = card_of(over, plan).lines
+    for key in ("over.not_well", "over.possible_fall", f"gate.outcome.{told}"):
+        assert words.say(key) in lines
+    of_number = next(k for k, line in enumerate(lines) if "112" in line)
+    assert of_number < lines.index(words.say("over.possible_fall")), "in sight without scrolling"
+    assert (words.say("over.fall") in lines) is (yes == "fall")
+
+
+# --- who drops out of the picture ---
+
+
+def test_who_lets_themselves_drop_out_of_the_picture_and_is_fine_goes_on(begin: Begin) -> None:
+    """Fast enough for the watcher of falls, and lost on the way: not seen to stay down."""
+    person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20), TURNS))
+    seated_set(person)
+    drops_s = person.fake.service.time_s + 3.0
+
+    def dropping(time_s: float) -> Sample:
+        past_s = time_s - drops_s
+        if past_s > 0.25:
+            return Sample(time_s, reason="no_face")
+        height = 300.0 - 1700.0 * max(past_s, 0.0)
+        return replace(turning(time_s, 1e9), head_y_mm=height, neck_y_mm=height, head_x_mm=0.0)
+
+    person.measured(5.0, dropping)
+    journal = person.fake.recordings[-1].journal.content().records
+    assert "possible_fall" in [r["code"] for r in journal if r["kind"] == "said"]
+    assert isinstance(person.director.task, AskWell)
+    person.press("1")
+    assert not isinstance(person.director.task, Over)
+    while isinstance(person.director.task, AskAfterSet):
+        person.press(ENTER)
+    person.press(Qt.Key.Key_Escape)
+    assert person.director.saved is not None
+    found = person.director.saved.summary
+    assert found["after_drop"]["seen"] is False and found["after_drop"]["value"] == "fine"
+    assert found["ended"] == "stopped"
 
 
 # --- who is out of the picture in stands from a chair ---

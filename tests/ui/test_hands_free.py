@@ -16,8 +16,10 @@ from tests.ui.patient import TURNS, Person, plan_of
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
 from tracker.practice.flow import WELL_S
-from tracker.practice.tasks import AskAfterSet, AskWell, CountDown, DoSet, Prepare
+from tracker.practice.tasks import AskAfterSet, AskWell, CountDown, DoSet, Prepare, Wait
 from tracker.sample import Sample
+from tracker.session.projections import session_record
+from tracker.session.said import after_drop_of
 from ui.cards import card_of
 from ui.hands_free import (
     AGAIN_S,
@@ -276,9 +278,11 @@ def test_in_the_window_it_is_asked_aloud_and_sitting_down_is_an_answer(
     assert [m["name"] for m in marks].count("asked_if_well") == 1
 
 
+@pytest.mark.parametrize("fine", [True, False])
 def test_in_the_window_nobody_after_a_drop_ends_it_as_a_possible_fall(
-    begin: Callable[..., Person], fake: FakeWorld
+    begin: Callable[..., Person], fake: FakeWorld, fine: bool
 ) -> None:
+    """It was not seen: whoever answers to be all right goes on."""
     fake.voice = voice = Voice()
     person = rising(begin)
     at_s = person.fake.service.time_s
@@ -293,9 +297,17 @@ def test_in_the_window_nobody_after_a_drop_ends_it_as_a_possible_fall(
     assert isinstance(person.director.task, AskWell)
     said = [t for _, t in voice.spoken if "Are you all right?" in t]
     assert len(said) == 2 and "Nobody has been called" in said[1]
-    person.wait(WELL_S)
-    ended = person.fake.recordings[-1].journal.content().of("end")
-    assert [e["ended"] for e in ended] == ["possible_fall"]
+    if fine:
+        # Who only sat down, out of the picture, has not fallen, and goes on.
+        person.press("1")
+        assert isinstance(person.director.task, AskAfterSet | Wait)
+    else:
+        person.wait(WELL_S)
+    content = person.fake.recordings[-1].journal.content()
+    assert [e["ended"] for e in content.of("end")] == ([] if fine else ["possible_fall"])
+    found = after_drop_of(session_record(content))
+    assert found is not None and found["seen"] is False
+    assert found["value"] == ("fine" if fine else None)
 
 
 def test_who_came_back_to_the_chair_has_not_left() -> None:

@@ -327,7 +327,11 @@ def test_the_mark_on_the_wall_goes_into_the_set_up(make: Make, fake: FakeWorld) 
     page.distance.set_value(150)
     page.begin.click()
     assert director.mark is None, "nor one of two"
+    window.refresh()
+    assert page.said.text() == words.say("mark.unset")
     page.offset.set_value(60)
+    window.refresh()
+    assert not page.said.isVisible(), "both are given"
     page.begin.click()
     window.refresh()
     assert page.said.text() == words.say("mark.ahead") and not page.distance.isVisible()

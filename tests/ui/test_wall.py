@@ -248,11 +248,15 @@ def test_what_was_given_last_time_is_confirmed_with_one_key(
         person.choose("Measure again")
         assert isinstance(person.director.task, AskWall) and page.length.isVisible()
         assert page.length.chosen is None, "nothing is taken from last time unasked"
-        page.length.set_value(150)
+        page.length.set_value(160)
         person.choose("Go on")
     assert page.card.title == "Are the two notes still 50 cm apart?"
     person.press(ENTER)
     task = person.director.task
     assert isinstance(task, Prepare) and task.asked is not None and task.asked.wall is not None
     found = (task.asked.wall.distance_mm, task.asked.wall.spacing_mm)
-    assert found == (1600.0 if still else 1500.0, 500.0)
+    assert found == (1600.0, 500.0)
+    marks = person.fake.recordings[-1].journal.content().of("mark")
+    said = [(m["mm"], m["as_last_time"]) for m in marks if m["name"] == "wall_length"]
+    # The same figure by the tape was measured all the same.
+    assert said == [(1600.0, still), (500.0, True)]

@@ -21,7 +21,8 @@ class Event:
     said_at_s
         When it was first said to the patient, NaN if it never was.
     reason
-        Why nothing was measured (``not_measured`` only).
+        Why nothing was measured (``not_measured``); ``no_face`` for a head that was lost while
+        it dropped (``possible_fall``).
     """
 
     code: str
@@ -34,10 +35,11 @@ class Event:
 
 @dataclass(frozen=True, slots=True)
 class Cue:
-    """An event that is said to the patient."""
+    """An event that is said to the patient; ``reason`` as the watcher gave it."""
 
     code: str
     said_at_s: float
+    reason: str = ""
 
 
 #: What is said first when several things could be. A fall comes before all; where the

@@ -369,10 +369,13 @@ class Asking:
             self._known.walls[asked.entry_id] = None
         if given is None or given is False:
             return None
-        self._lengths_mm[key] = float(given)
-        told = {"entry_id": asked.entry_id, "length": length, "mm": float(given)}
-        self._recorder.mark("wall_length", self.now_s, **told, as_last_time=given == last_mm)
-        return float(given)
+        # A tape may show the same once more: that was measured.
+        still = given is True
+        found_mm = float(last_mm if still and last_mm is not None else given)
+        self._lengths_mm[key] = found_mm
+        told = {"entry_id": asked.entry_id, "length": length, "mm": found_mm}
+        self._recorder.mark("wall_length", self.now_s, **told, as_last_time=still)
+        return found_mm
 
     def _reasons(self, entry: Entry) -> list[str]:
         known = self._known

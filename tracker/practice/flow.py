@@ -40,7 +40,7 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.flags import COUNT_LOST
-from tracker.session.said import AFTER_DROP, NO_ANSWER
+from tracker.session.said import AFTER_DROP, CLOSED, NO_ANSWER
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
@@ -190,15 +190,21 @@ class SessionFlow(Asking):
 
     def _after_unwell(self) -> Generator[Task, Any, End]:
         """The safety questions again; the session ends whatever is answered."""
+        end = yield from self._safety_again()
+        # Who stops while being asked has still felt unwell; the therapist must see it.
+        if end is not None and end.ended != "stopped":
+            return end
+        return End("stopped_unwell", ("unwell",))
+
+    def _safety_again(self) -> Generator[Task, Any, End | None]:
+        """The safety questions of who is not well; the end that came of them, if one did."""
         try:
             yield from self._ask_gate("unwell")
         except End as end:
-            # Who stops while being asked has still felt unwell; the therapist must see it.
-            if end.ended != "stopped":
-                return end
+            return end
         except Unwell:
             pass
-        return End("stopped_unwell", ("unwell",))
+        return None
 
     def _not_done(self, entry: Entry, reasons: Sequence[str]) -> None:
         self.not_done.append((entry.entry_id, tuple(reasons)))
@@ -269,9 +275,9 @@ class SessionFlow(Asking):
             if self.numbers:
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
+        ended_s = self.now_s
         if dropped is not None:
             yield from self._ask_well(dropped)
-        ended_s = self.now_s
         yield from self._ask_after(asked)
         yield from self._watch_symptoms(asked, ended_s)
         known.rest_until_s = self.now_s + self._plan.rest_s
@@ -281,24 +287,30 @@ class SessionFlow(Asking):
         """Ask how the person is, and end the session unless they only sat down and are fine.
 
         It is kept as not answered from the first: a session that breaks off while nobody
-        answers must say so.
+        answers must say so. Who is not well is asked the safety questions, as anywhere else.
         """
         asked_s = self.now_s
         about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
         self._recorder.answer(AFTER_DROP, about)
-        shown = True
+        given, unsaid, shown = None, NO_ANSWER, True
         try:
             given = yield AskWell(until_s=asked_s + WELL_S)
         except Unwell:
             given = "not_well"
         except End as end:
-            # Whoever leaves has not said how they are.
-            given, shown = None, end.shown
+            # Whoever leaves has not said how they are, and yet was there.
+            unsaid, shown = CLOSED, end.shown
+            self._recorder.answer(AFTER_DROP, {**about, "closed": True})
         if given is not None:
             seconds = round(self.now_s - asked_s, 1)
             self._recorder.answer(AFTER_DROP, {**about, "answer": given, "seconds": seconds})
-        if dropped.seen or given != "fine":
-            raise End("possible_fall", (given or NO_ANSWER,), shown=shown)
+        if given == "fine" and not dropped.seen:
+            return
+        because: tuple[str, ...] = (given or unsaid,)
+        if given == "not_well":
+            found = yield from self._safety_again()
+            because += () if found is None else found.because
+        raise End("possible_fall", because, shown=shown)
 
     def _voice(self, entry: Entry) -> Voice:
         """What leads a set whose screen nobody looks at."""

@@ -160,8 +160,8 @@ class AskWall(Task):
 
     ``length`` is ``distance`` (from the eyes to the wall) or ``spacing`` (from mark to mark);
     ``least_mm`` and ``most_mm`` are what will do, ``last_mm`` what it was last time, if it
-    still will do: to be confirmed, never taken unasked. Answer: millimetres, false where there
-    are no marks, or None.
+    still will do: to be confirmed, never taken unasked. Answer: millimetres by the tape, true
+    where it still is ``last_mm``, false where there are no marks, or None.
     """
 
     asked: Asked | None = None
@@ -172,7 +172,7 @@ class AskWall(Task):
 
     def check(self, answer: Any) -> None:
         """A length that will do."""
-        if answer is None or answer is False:
+        if answer is None or answer is False or (answer is True and self.last_mm is not None):
             return
         if type(answer) not in (int, float) or not self.least_mm <= answer <= self.most_mm:
             raise ValueError(f"{answer!r} mm: {self.least_mm:.0f} to {self.most_mm:.0f} will do")

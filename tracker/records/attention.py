@@ -21,7 +21,7 @@ from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.series import Series
 from tracker.session.flags import REPORTED
-from tracker.session.said import NO_ANSWER
+from tracker.session.said import CLOSED, NO_ANSWER
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
@@ -185,9 +185,9 @@ def _fall(row: SessionRow) -> str:
 
 
 def _how_grave_drop(row: SessionRow) -> tuple[bool, ...]:
-    """Who said not to be well comes before who did not answer, and both before who was fine."""
-    ended = row.ended == "possible_fall"
-    return row.after_drop == "not_well", row.after_drop == NO_ANSWER, ended
+    """Not well comes before no answer, that before a question closed, and all before fine."""
+    grave = tuple(row.after_drop == said for said in ("not_well", NO_ANSWER, CLOSED))
+    return *grave, row.ended == "possible_fall"
 
 
 def _unwell(row: SessionRow) -> str:

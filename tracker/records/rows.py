@@ -17,7 +17,7 @@ from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.flags import COUNT_LOST, REPORTED
-from tracker.session.said import DROP_ANSWERS, NO_ANSWER, NOT_SETTLED
+from tracker.session.said import CLOSED, DROP_ANSWERS, NO_ANSWER, NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -113,8 +113,8 @@ class SessionRow(NamedTuple):
 
     ``baseline``: it was done together in the clinic, for later ones to be compared with.
     ``weekly`` has what was answered of the questions of the week, by question. ``after_drop``
-    is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``),
-    empty where nothing was asked.
+    is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``,
+    ``closed_unsaid``), empty where nothing was asked.
     """
 
     place: str
@@ -374,7 +374,9 @@ def _after_drop(found: Mapping[str, Any] | None) -> str:
     if found is None:
         return ""
     value = found.get("value")
-    return str(value) if value in DROP_ANSWERS else NO_ANSWER
+    if value in DROP_ANSWERS:
+        return str(value)
+    return CLOSED if found.get("reason") == CLOSED else NO_ANSWER
 
 
 def _scores(since: Any) -> Figures:

@@ -20,6 +20,7 @@ AFTER_DROP: dict[str, str] = {
     "fine": "said to be all right",
     "not_well": "said not to be well",
     "no_answer": "did not answer",
+    "closed_unsaid": "closed the question without saying",
 }
 
 #: Safety questions, and other keys of why a session ended.

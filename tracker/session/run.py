@@ -232,7 +232,7 @@ class ExerciseRun:
             self.events[index] = event
             self._write(index)
         self._said_s[index] = now_s
-        self.cue = Cue(event.code, now_s)
+        self.cue = Cue(event.code, now_s, event.reason)
         self.last_cue_s = now_s
         self._journal.append(
             {"kind": "said", "number": self.number, "code": event.code, "time_s": _plain(now_s)}

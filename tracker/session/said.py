@@ -17,6 +17,8 @@ AFTER_DROP = "after_drop"
 DROP_ANSWERS = ("fine", "not_well")
 #: Stands as the reason where they have not said.
 NO_ANSWER = "no_answer"
+#: The same where somebody left the question, or closed the window.
+CLOSED = "closed_unsaid"
 NOT_SETTLED = "not back to usual in the time that the plan allows"
 
 Answers = Mapping[str, Any]
@@ -59,19 +61,20 @@ def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
     Returns
     -------
     dict or None
-        ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``), ``seconds``
-        until the answer, and ``seen``: whether the head was seen to stay down, or was only lost
-        while it dropped.
+        ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``, or
+        ``closed_unsaid`` where somebody closed the question), ``seconds`` until the answer, and
+        ``seen``: whether the head was seen to stay down, or was only lost while it dropped.
     """
     found = record.answers.get(AFTER_DROP)
     if not isinstance(found, Mapping):
         return None
     value = found.get("answer")
     value = value if value in DROP_ANSWERS else None
+    unsaid = CLOSED if found.get("closed") is True else NO_ANSWER
     seconds = found.get("seconds")
     return {
         "value": value,
-        "reason": NO_ANSWER if value is None else None,
+        "reason": unsaid if value is None else None,
         "seconds": seconds if value is not None and is_number(seconds) else None,
         "seen": found.get("seen") is True,
     }

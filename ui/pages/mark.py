@@ -27,7 +27,8 @@ class MarkPage(Page):
     def __init__(self, director: Director, settings: Settings) -> None:
         super().__init__()
         self._director, self._settings = director, settings
-        self._unset = False
+        #: Whether it was begun without both lengths.
+        self._in_vain = False
         self.said = Words(role="lead", bold=True)
         self.how = Words(words.say("mark.how"))
         self.distance = Stepper(words.say("mark.distance"), DISTANCES_CM, 150, _cm)
@@ -67,7 +68,7 @@ class MarkPage(Page):
 
     def _begin(self) -> None:
         distance, offset = self.distance.chosen, self.offset.chosen
-        self._unset = distance is None or offset is None
+        self._in_vain = True
         if distance is not None and offset is not None:
             side = SIDES[max(self.side.row, 0)]
             way = 1.0 if side == "right" else -1.0
@@ -76,10 +77,16 @@ class MarkPage(Page):
                 self._settings.mark = (distance, offset, side)
         self.refresh()
 
+    def enter(self) -> None:
+        """What was begun in vain another time is not told any more."""
+        self._in_vain = False
+        super().enter()
+
     def refresh(self) -> None:
         """Show what is asked, or what came of it."""
         was, running = self.begin.isHidden(), self._director.mark is not None
         had = self.focusWidget()
+        self._in_vain = self._in_vain and None in (self.distance.chosen, self.offset.chosen)
         self._offer_last(on=not running)
         for widget in (*self._asked, self.begin):
             if widget.isHidden() != running:
@@ -110,10 +117,10 @@ class MarkPage(Page):
 
     def _say(self) -> str:
         director = self._director
-        if self._unset:
-            return words.say("mark.unset")
         if any(gone := director.lost_words_now):
             return " ".join(gone)
+        if self._in_vain:
+            return words.say("mark.unset")
         mark = director.mark
         if mark is not None:
             if mark.reason:

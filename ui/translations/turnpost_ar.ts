@@ -1427,6 +1427,11 @@
             <translation>قائمة الإجازة لم تُعلّم</translation>
         </message>
         <message>
+            <source>closed the question without saying</source>
+            <comment>closed the question without saying</comment>
+            <translation>أغلق السؤال دون أن يقول شيئًا</translation>
+        </message>
+        <message>
             <source>condition met: {what}</source>
             <comment>condition met: {what}</comment>
             <translation>تحقق الشرط: {what}</translation>
@@ -8975,14 +8980,19 @@
             <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
         </message>
         <message>
+            <source>You closed the question without saying how you are. Nobody has been called.</source>
+            <comment>over.closed_unsaid</comment>
+            <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>
+        </message>
+        <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
             <comment>over.fall</comment>
             <translation>ذكرت أنك سقطت. ينبغي أن يعرف معالجك بذلك قبل أن تواصل.</translation>
         </message>
         <message>
-            <source>Good. Sit down and rest. Your therapist will see that your head dropped.</source>
+            <source>Good. Sit down and rest. Nobody has been called: if you feel unwell later, call for help. Your therapist reads of the drop when you hand over your sessions.</source>
             <comment>over.fine</comment>
-            <translation>حسنًا. اجلس واسترح. سيرى معالجك أن رأسك هبط فجأة.</translation>
+            <translation>حسنًا. اجلس واسترح. لم يُتصل بأحد: إذا شعرت بتوعّك لاحقًا، فاطلب المساعدة. سيقرأ معالجك عن هبوط رأسك عندما تسلّم جلساتك.</translation>
         </message>
         <message>
             <source>Nobody has answered, and nobody has been called.</source>
@@ -8990,9 +9000,9 @@
             <translation>لم يُجب أحد، ولم يُتصل بأحد.</translation>
         </message>
         <message>
-            <source>Sit or lie down where you are safe. Your therapist will see this first.</source>
+            <source>Sit or lie down where you are safe. Nobody has been called: if you are not better at once, call for help. Your therapist reads of this when you hand over your sessions.</source>
             <comment>over.not_well</comment>
-            <translation>اجلس أو استلقِ حيث تكون آمنًا. سيرى معالجك هذا أولًا.</translation>
+            <translation>اجلس أو استلقِ حيث تكون آمنًا. لم يُتصل بأحد: إذا لم تتحسن فورًا، فاطلب المساعدة. سيقرأ معالجك هذا عندما تسلّم جلساتك.</translation>
         </message>
         <message>
             <source>The number for help: {number}</source>

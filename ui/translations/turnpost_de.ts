@@ -1427,6 +1427,11 @@
             <translation>Prüfliste zur Freigabe nicht abgehakt</translation>
         </message>
         <message>
+            <source>closed the question without saying</source>
+            <comment>closed the question without saying</comment>
+            <translation>schloss die Frage, ohne etwas zu sagen</translation>
+        </message>
+        <message>
             <source>condition met: {what}</source>
             <comment>condition met: {what}</comment>
             <translation>Bedingung erfüllt: {what}</translation>
@@ -8975,14 +8980,19 @@
             <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
         </message>
         <message>
+            <source>You closed the question without saying how you are. Nobody has been called.</source>
+            <comment>over.closed_unsaid</comment>
+            <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>
+        </message>
+        <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
             <comment>over.fall</comment>
             <translation>Sie haben von einem Sturz berichtet. Ihre Therapiepraxis sollte davon wissen, bevor Sie weitermachen.</translation>
         </message>
         <message>
-            <source>Good. Sit down and rest. Your therapist will see that your head dropped.</source>
+            <source>Good. Sit down and rest. Nobody has been called: if you feel unwell later, call for help. Your therapist reads of the drop when you hand over your sessions.</source>
             <comment>over.fine</comment>
-            <translation>Gut. Setzen Sie sich und ruhen Sie sich aus. Ihre Therapiepraxis wird sehen, dass Ihr Kopf plötzlich abgesunken ist.</translation>
+            <translation>Gut. Setzen Sie sich und ruhen Sie sich aus. Es wurde niemand angerufen: Wenn Sie sich später nicht wohlfühlen, rufen Sie Hilfe. Ihre Therapiepraxis liest vom Absinken Ihres Kopfes, wenn Sie Ihre Übungssitzungen übergeben.</translation>
         </message>
         <message>
             <source>Nobody has answered, and nobody has been called.</source>
@@ -8990,9 +9000,9 @@
             <translation>Niemand hat geantwortet, und es wurde niemand angerufen.</translation>
         </message>
         <message>
-            <source>Sit or lie down where you are safe. Your therapist will see this first.</source>
+            <source>Sit or lie down where you are safe. Nobody has been called: if you are not better at once, call for help. Your therapist reads of this when you hand over your sessions.</source>
             <comment>over.not_well</comment>
-            <translation>Setzen oder legen Sie sich dorthin, wo Sie sicher sind. Ihre Therapiepraxis sieht das zuerst.</translation>
+            <translation>Setzen oder legen Sie sich dorthin, wo Sie sicher sind. Es wurde niemand angerufen: Wenn es Ihnen nicht sofort besser geht, rufen Sie Hilfe. Ihre Therapiepraxis liest davon, wenn Sie Ihre Übungssitzungen übergeben.</translation>
         </message>
         <message>
             <source>The number for help: {number}</source>

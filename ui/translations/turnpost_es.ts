@@ -1427,6 +1427,11 @@
             <translation>lista de autorización sin marcar</translation>
         </message>
         <message>
+            <source>closed the question without saying</source>
+            <comment>closed the question without saying</comment>
+            <translation>cerró la pregunta sin decir nada</translation>
+        </message>
+        <message>
             <source>condition met: {what}</source>
             <comment>condition met: {what}</comment>
             <translation>condición cumplida: {what}</translation>
@@ -8975,14 +8980,19 @@
             <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
         </message>
         <message>
+            <source>You closed the question without saying how you are. Nobody has been called.</source>
+            <comment>over.closed_unsaid</comment>
+            <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>
+        </message>
+        <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
             <comment>over.fall</comment>
             <translation>Ha contado que se cayó. Su terapeuta debe saberlo antes de que siga.</translation>
         </message>
         <message>
-            <source>Good. Sit down and rest. Your therapist will see that your head dropped.</source>
+            <source>Good. Sit down and rest. Nobody has been called: if you feel unwell later, call for help. Your therapist reads of the drop when you hand over your sessions.</source>
             <comment>over.fine</comment>
-            <translation>Bien. Siéntese y descanse. Su terapeuta verá que su cabeza bajó de golpe.</translation>
+            <translation>Bien. Siéntese y descanse. No se ha llamado a nadie: si más tarde se encuentra mal, pida ayuda. Su terapeuta leerá que su cabeza bajó de golpe cuando usted entregue sus sesiones.</translation>
         </message>
         <message>
             <source>Nobody has answered, and nobody has been called.</source>
@@ -8990,9 +9000,9 @@
             <translation>Nadie ha respondido y no se ha llamado a nadie.</translation>
         </message>
         <message>
-            <source>Sit or lie down where you are safe. Your therapist will see this first.</source>
+            <source>Sit or lie down where you are safe. Nobody has been called: if you are not better at once, call for help. Your therapist reads of this when you hand over your sessions.</source>
             <comment>over.not_well</comment>
-            <translation>Siéntese o túmbese donde esté a salvo. Su terapeuta verá esto primero.</translation>
+            <translation>Siéntese o túmbese donde esté a salvo. No se ha llamado a nadie: si no mejora enseguida, pida ayuda. Su terapeuta leerá esto cuando usted entregue sus sesiones.</translation>
         </message>
         <message>
             <source>The number for help: {number}</source>

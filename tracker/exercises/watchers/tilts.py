@@ -43,13 +43,16 @@ class HeadTurned(Watcher):
         return out
 
     def turn(self, turn: Turn, asked: Asked) -> list[Change]:
-        """Take the next tilt."""
+        """Take the next tilt that counts."""
         return self._look(turn, turned=False)
 
     def _look(self, turn: Turn, *, turned: bool) -> list[Change]:
         share = turned_share(self._recent, turn, of_yaw=turned)
+        if not turned or share < TILTED_AGAIN:
+            # Turns before a tilt and after it are not one repetition. A head that then stays
+            # tilted has the tilt told late: turns since it began are not before it.
+            self._wrong = [s for s in self._wrong if s >= turn.start_s]
         if share < TILTED_AGAIN:
-            self._wrong.clear()
             return [self._end(turn.peak_s)] if self.on else []
         if not turned or share < TURNED_MOST:
             return []
