@@ -305,7 +305,8 @@ PLANNED_WORDS: dict[str, object] = {
     "score.leave_out": QT_TRANSLATE_NOOP("turnpost", "I do not remember"),
     "over.title": QT_TRANSLATE_NOOP("turnpost", "That is all for today"),
     "over.symptom_rule": QT_TRANSLATE_NOOP(
-        "turnpost", "Rest now. Your therapist will see how it went."
+        "turnpost",
+        "Rest now. Your therapist sees how it went when you hand over your sessions.",
     ),
     "over.stopped_unwell": QT_TRANSLATE_NOOP(
         "turnpost",

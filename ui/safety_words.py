@@ -72,7 +72,7 @@ SAFETY_WORDS: dict[str, object] = {
     "gate.outcome.sit_and_stop": QT_TRANSLATE_NOOP(
         "turnpost",
         "Hold on and sit still until it stops. That is all for today. "
-        "Your therapist will see this first.",
+        "Your therapist sees this first when you hand over your sessions.",
     ),
     "gate.outcome.seated_only": QT_TRANSLATE_NOOP("turnpost", "For now you practise sitting down."),
     "refused.no_session": QT_TRANSLATE_NOOP("turnpost", "There is no practice today."),

@@ -8105,9 +8105,9 @@
             <translation>تتمرن الآن وأنت جالس.</translation>
         </message>
         <message>
-            <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
+            <source>Hold on and sit still until it stops. That is all for today. Your therapist sees this first when you hand over your sessions.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation>أمسك بشيء واجلس ثابتًا حتى يتوقف. هذا كل شيء لليوم. سيرى معالجك هذا أولًا.</translation>
+            <translation>أمسك بشيء واجلس ثابتًا حتى يتوقف. هذا كل شيء لليوم. سيرى معالجك هذا أولًا عندما تسلّم جلساتك.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
@@ -9020,9 +9020,9 @@
             <translation>توقفت لأنك شعرت بسوء. كان ذلك صحيحًا. اجلس واسترح. إذا لم تتحسن، فاطلب المساعدة.</translation>
         </message>
         <message>
-            <source>Rest now. Your therapist will see how it went.</source>
+            <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
             <comment>over.symptom_rule</comment>
-            <translation>استرح الآن. سيرى معالجك كيف كان الأمر.</translation>
+            <translation>استرح الآن. سيرى معالجك كيف كان الأمر عندما تسلّم جلساتك.</translation>
         </message>
         <message>
             <source>That is all for today</source>

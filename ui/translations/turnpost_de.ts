@@ -8105,9 +8105,9 @@
             <translation>Vorerst üben Sie im Sitzen.</translation>
         </message>
         <message>
-            <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
+            <source>Hold on and sit still until it stops. That is all for today. Your therapist sees this first when you hand over your sessions.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation>Halten Sie sich fest und sitzen Sie still, bis es aufhört. Das ist alles für heute. Ihre Therapiepraxis sieht das als Erstes.</translation>
+            <translation>Halten Sie sich fest und sitzen Sie still, bis es aufhört. Das ist alles für heute. Ihre Therapiepraxis sieht das als Erstes, wenn Sie Ihre Übungssitzungen übergeben.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
@@ -9020,9 +9020,9 @@
             <translation>Sie haben aufgehört, weil Ihnen unwohl war. Das war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
         </message>
         <message>
-            <source>Rest now. Your therapist will see how it went.</source>
+            <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
             <comment>over.symptom_rule</comment>
-            <translation>Ruhen Sie jetzt aus. Ihre Therapiepraxis sieht, wie es ging.</translation>
+            <translation>Ruhen Sie jetzt aus. Ihre Therapiepraxis sieht, wie es ging, wenn Sie Ihre Übungssitzungen übergeben.</translation>
         </message>
         <message>
             <source>That is all for today</source>

@@ -8105,9 +8105,9 @@
             <translation>Por ahora practica en la silla.</translation>
         </message>
         <message>
-            <source>Hold on and sit still until it stops. That is all for today. Your therapist will see this first.</source>
+            <source>Hold on and sit still until it stops. That is all for today. Your therapist sees this first when you hand over your sessions.</source>
             <comment>gate.outcome.sit_and_stop</comment>
-            <translation>Agárrese y siéntese sin moverse hasta que pare. Eso es todo por hoy. Su terapeuta verá esto lo primero.</translation>
+            <translation>Agárrese y siéntese sin moverse hasta que pare. Eso es todo por hoy. Su terapeuta verá esto lo primero cuando usted entregue sus sesiones.</translation>
         </message>
         <message>
             <source>A short spin when you bend, look up or tilt your head</source>
@@ -9020,9 +9020,9 @@
             <translation>Paró porque se sentía mal. Hizo bien. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
         </message>
         <message>
-            <source>Rest now. Your therapist will see how it went.</source>
+            <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
             <comment>over.symptom_rule</comment>
-            <translation>Descanse ahora. Su terapeuta verá cómo ha ido.</translation>
+            <translation>Descanse ahora. Su terapeuta verá cómo ha ido cuando usted entregue sus sesiones.</translation>
         </message>
         <message>
             <source>That is all for today</source>
