@@ -12,7 +12,9 @@ from tests.ui.fakes import FakeWorld, Make, Voice, answer_fit, grey_picture, see
 from tests.ui.patient import Person
 from tests.ui.test_camera_lost import back, lose, standing
 from tests.ui.test_camera_lost_alone import alone, at_camera, at_choice, in_setup, page_of
+from tests.ui.test_share_holds import in_call
 from tracker.errors import RunError
+from tracker.plan.model import Entry
 from tracker.vision.messages import FitFailed, SourceState
 from ui import words
 from ui.session_flow import Dose, Phase
@@ -197,3 +199,21 @@ def test_a_check_by_a_mark_recovers_from_a_camera_that_failed(
     person.measured(1.0, seen)
     assert len(fake.services) == services + 1 and fake.service.profile == "the person"
     assert person.director.mark is not None and person.director.trouble is None
+
+
+def test_in_a_call_done_has_its_room_beside_the_pictures_button(
+    make: Make, fake: FakeWorld
+) -> None:
+    entry = Entry(entry_id="t", exercise="turns-on-target", repetitions=20, tempo_bpm=60)
+    person = in_call(make, fake, entry)
+    page = page_of(person)
+    row, width = page._row, page.width()
+    before_px = row.heightForWidth(width)
+    # So narrow that "Done" begins a row of its own.
+    narrow = next(w for w in range(width, 200, -10) if row.heightForWidth(w) > before_px)
+    kept = [row.heightForWidth(w) for w in (width, narrow, narrow - 100)]
+    lose(person, SourceState.unplugged)
+    person.wait(LOST_S + 1.0)
+    assert page.done.isVisible() and page.show_me.isVisible()
+    assert [row.heightForWidth(w) for w in (width, narrow, narrow - 100)] == kept
+    assert page.done in page._buttons._may_come()
