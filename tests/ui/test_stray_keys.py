@@ -84,7 +84,8 @@ def test_no_stray_key_ends_what_goes_on_by_itself(make: Make, fake: FakeWorld) -
             window.director.again()
             window.director.stop()
     assert not faults, "\n".join(faults)
-    by_itself = {"setup", "fitting", "countdown", "exercise", "saving"}
+    # Saving is over at once here: no walk comes to see it.
+    by_itself = {"setup", "fitting", "countdown", "exercise"}
     assert met >= by_itself | {"", "mark", "lens", "Rest", "Wait", "DoSet"}
 
 
