@@ -131,13 +131,7 @@ class Director(FirstPart):
         """Count down to an exercise."""
         if self.clip is not None or self.phase != Phase.choose:
             return
-        if self.source is SourceState.failed:
-            # This one measures nothing any more.
-            self._close_service()
-        if self._service is None and self.camera is not None:
-            # The steps of the set-up belong to the clock of the service before.
-            self._asked = []
-            self._open(self.camera)
+        self._open_anew_if_over()
         if self._service is None:
             # Without a measuring there is no clock to count down by; the page says what to do.
             self._changed()

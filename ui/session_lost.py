@@ -25,7 +25,7 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.session_clock import is_seen
 from ui.session_set import SetPart
-from ui.session_state import NO_PICTURE, NOTE_SHOWN_S, Phase
+from ui.session_state import NO_PICTURE, NOTE_SHOWN_S, TROUBLES, Phase
 from ui.speaking import Grave
 
 #: So long a source gives nothing before a set pauses (common practice: a stutter is shorter,
@@ -50,6 +50,18 @@ class LostPart(SetPart):
     #: without any.
     _gone_ran_s = nan
     _missed_s = 0.0
+    #: The troubles that were said aloud since the last picture.
+    _told_gone: frozenset[SourceState] = frozenset()
+
+    def _begin_anew(self) -> None:
+        """A set is to begin, in a plan or alone: nothing of it is missed so far, nor paused."""
+        self._paused_by_camera = self.count_lost = False
+        # A camera that is gone already misses it from its beginning.
+        self._missed_s, self._gone_ran_s = 0.0, 0.0
+
+    def _finish(self, ended: str) -> None:
+        self._paused_by_camera = False
+        super()._finish(ended)
 
     @property
     def camera_gone(self) -> bool:
@@ -135,10 +147,13 @@ class LostPart(SetPart):
         """The source's state is another: one trouble after another counts as one."""
         if state in NO_PICTURE:
             if self._gone is None:
+                self._told_gone = frozenset()
                 self._gone_since_s = self.now_s
                 unseen_s = self.now_s - self._news_s
                 self._gone_ran_s = self.set_ran_s - (max(unseen_s, 0) if isfinite(unseen_s) else 0)
-            self._gone = state
+            was, self._gone = self._gone, state
+            if was is not state:
+                self._say_other_trouble(state)
         elif state is SourceState.running:
             was, self._gone = self._gone, None
             if was is not None:
@@ -148,6 +163,23 @@ class LostPart(SetPart):
             elif was is not None and self.count_lost and self.phase == Phase.exercise:
                 self._again_s = self.now_s
                 self._say((Grave.edge, 0), "lost.again")
+
+    @property
+    def _relies_on_news(self) -> bool:
+        """Whether somebody was told of the camera, and waits for it or counts meanwhile."""
+        return self.paused_by_camera or self.counts_alone
+
+    def _say_other_trouble(self, state: SourceState) -> None:
+        """What was said of the camera holds no more: another trouble, said once in a gap."""
+        told = self._told_gone
+        if told and state in TROUBLES - told and self._relies_on_news:
+            self._told_gone = told | {state}
+            self._say((Grave.edge, 0), *self.lost_keys)
+
+    def _note_told(self) -> None:
+        """The trouble that there is now is said aloud."""
+        if self._gone is not None:
+            self._told_gone |= {self._gone}
 
     def _needs_camera(self) -> bool:
         """Whether the set relies on the camera for a stop without hands, or on a look at it."""
@@ -185,9 +217,12 @@ class LostPart(SetPart):
         if not counted or self.set_ran_s < _BEGUN_S:
             return
         self.count_lost = True
+        # The button that would put it away gives its place to "Done".
+        self.show_picture(False)
         self._keep_lost()
         if self._recording is not None:
             self._recording.mark("count_lost", self.now_s, state=str(self._gone))
+        self._note_told()
         self._say((Grave.edge, 0), *self.lost_keys[:1], "lost.count")
         self._changed()
 
@@ -204,6 +239,7 @@ class LostPart(SetPart):
         keys.append("lost.paused")
         if entry is not None and entry.posture != "sitting":
             keys.append("lost.hold")
+        self._note_told()
         self._say((Grave.stop, 0), *keys, *self.lost_keys)
 
     def _sound(self, step: Step) -> None:
@@ -219,9 +255,8 @@ class LostPart(SetPart):
         super()._count_on()
 
     def _count_down(self, task: CountDown) -> None:
-        self._paused_by_camera = self.count_lost = False
+        self._begin_anew()
         super()._count_down(task)
-        self._missed_s, self._gone_ran_s = 0.0, 0.0
 
     def _say_two_left(self, goal: int | None, done: int) -> None:
         if not self.count_lost:

@@ -8,7 +8,7 @@ ends.
 
 from __future__ import annotations
 
-from math import inf, nan
+from math import inf
 from typing import Any
 
 from calibration.mark import MarkCheck
@@ -37,6 +37,17 @@ class LostAlonePart(LostPart):
         """Whether the set-up waits for a camera that has gone."""
         return self._setup_waits and self.phase == Phase.setup
 
+    @property
+    def camera_gone(self) -> bool:
+        """Whether the camera is surely gone; what a set-up waits for is, however short it is."""
+        return self.setup_waits or super().camera_gone
+
+    @property
+    def _relies_on_news(self) -> bool:
+        # One that failed for good ends the set-up, and that says why.
+        waits = self.setup_waits and self._gone is not SourceState.failed
+        return waits or super()._relies_on_news
+
     def _open(self, source: Any) -> None:
         super()._open(source)
         if self.phase != Phase.paused:
@@ -51,8 +62,7 @@ class LostAlonePart(LostPart):
     def _begin_alone(self) -> None:
         """Count down to an exercise alone: nothing of it has been missed."""
         self._set_clock = SetClock(inf)
-        self.count_lost = False
-        self._missed_s, self._gone_ran_s = 0.0, nan
+        self._begin_anew()
 
     def _begin_exercise(self) -> None:
         super()._begin_exercise()
@@ -81,17 +91,26 @@ class LostAlonePart(LostPart):
             self._lose_count()
         elif self.phase == Phase.setup and self._asked and not self.part_again:
             if not self._setup_waits:
-                self._setup_waits = True
-                self._say((Grave.edge, 0), *self.lost_keys)
-                self._changed()
+                self._wait_for_camera()
         elif self.phase == Phase.mark and self.mark is not None:
             self.mark, self.mark_why = None, MARK_LOST
             self._say((Grave.edge, 0), *self.lost_keys)
             self._changed()
 
+    def _wait_for_camera(self) -> None:
+        """Nothing is asked for in the set-up until the camera is back."""
+        self._setup_waits = True
+        self._note_told()
+        self._say((Grave.edge, 0), *self.lost_keys)
+        self._enter(Phase.setup)
+
     def _note_source(self, state: SourceState) -> None:
         waited = self.setup_waits
         super()._note_source(state)
+        setting_up = self.phase in (Phase.setup, Phase.fitting) and not self.part_again
+        if state is SourceState.restarting and setting_up and self.clip is None and not waited:
+            # However soon another process measures: the pictures went with the one before.
+            self._wait_for_camera()
         if state is SourceState.running and waited:
             self._say((Grave.edge, 0), "lost.setup_again")
             self._begin_setup()

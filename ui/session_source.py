@@ -57,6 +57,15 @@ class SourcePart(SessionState):
         if isinstance(source, CameraChoice):
             self._begin_look(source)
 
+    def _open_anew_if_over(self) -> None:
+        """A measuring that failed for good measures nothing any more: begin another."""
+        if self.source is SourceState.failed:
+            self._close_service()
+        if self._service is None and self.camera is not None:
+            # The steps of the set-up belong to the clock of the service before.
+            self._asked = []
+            self._open(self.camera)
+
     def _begin_look(self, camera: CameraChoice) -> None:
         """See beside the window whether another program has the camera.
 

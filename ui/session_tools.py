@@ -72,16 +72,19 @@ class ToolsPart(ReportPart):
         after = self.phase in (Phase.choose, Phase.setup_told)
         if not after or self.clip is not None or self.conductor is not None:
             return
-        if self._service is None and self.camera is not None:
-            # The steps of the set-up belong to the clock of the service before.
-            self._asked = []
-            self._open(self.camera)
+        self._open_anew_if_over()
         self.show_picture(False)
         self._enter(Phase.mark)
 
     def begin_mark(self, distance_mm: float, offset_mm: float) -> None:
         """Wait for the nose to point ahead, at the mark, and ahead again."""
         if self.phase != Phase.mark:
+            return
+        self._open_anew_if_over()
+        if self._service is None:
+            # Nothing measures, so that it would wait for ever; the page says what is wrong.
+            self.mark, self.mark_why = None, ""
+            self._changed()
             return
         # What an earlier check showed stays until this one is done.
         self.mark, self.mark_why = None, ""

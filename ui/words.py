@@ -136,9 +136,12 @@ WORDS: dict[str, object] = {
     ),
     "verdict.far": QT_TRANSLATE_NOOP("turnpost", "You are far away. Come a hand closer."),
     "verdict.near": QT_TRANSLATE_NOOP("turnpost", "You are very near. Move back by a hand."),
-    # trouble with the camera: what it is, and what to do
+    # trouble with the camera: what it is, and what to do; "retry" where a button tries again
     "trouble.no_camera": QT_TRANSLATE_NOOP("turnpost", "No camera was found."),
     "trouble.no_camera.do": QT_TRANSLATE_NOOP(
+        "turnpost", "Plug a camera in, or open its cover or switch."
+    ),
+    "trouble.no_camera.do.retry": QT_TRANSLATE_NOOP(
         "turnpost", "Plug a camera in, or open its cover or switch, then try again."
     ),
     "trouble.busy": QT_TRANSLATE_NOOP("turnpost", "Another program is using the camera."),
@@ -166,17 +169,26 @@ WORDS: dict[str, object] = {
     ),
     "trouble.no_permission": QT_TRANSLATE_NOOP("turnpost", "Turnpost may not use the camera."),
     "trouble.no_permission.do": QT_TRANSLATE_NOOP(
+        "turnpost", "Allow the camera in the settings of your computer under Privacy."
+    ),
+    "trouble.no_permission.do.retry": QT_TRANSLATE_NOOP(
         "turnpost",
         "Allow the camera in the settings of your computer under Privacy, then try again.",
     ),
     "trouble.unplugged": QT_TRANSLATE_NOOP("turnpost", "The camera has been unplugged."),
-    "trouble.unplugged.do": QT_TRANSLATE_NOOP("turnpost", "Plug it in again, then try again."),
+    "trouble.unplugged.do": QT_TRANSLATE_NOOP("turnpost", "Plug it in again."),
+    "trouble.unplugged.do.retry": QT_TRANSLATE_NOOP(
+        "turnpost", "Plug it in again, then try again."
+    ),
     "trouble.hanging": QT_TRANSLATE_NOOP("turnpost", "The camera does not answer."),
     "trouble.hanging.do": QT_TRANSLATE_NOOP(
         "turnpost", "Wait a moment. If nothing comes, unplug it or restart the computer."
     ),
     "trouble.failed": QT_TRANSLATE_NOOP("turnpost", "The camera can't be used."),
     "trouble.failed.do": QT_TRANSLATE_NOOP(
+        "turnpost", 'If it stays so, run "turnpost doctor" with a helper.'
+    ),
+    "trouble.failed.do.retry": QT_TRANSLATE_NOOP(
         "turnpost", 'Try again. If it stays so, run "turnpost doctor" with a helper.'
     ),
     "trouble.retry": QT_TRANSLATE_NOOP("turnpost", "Try again"),

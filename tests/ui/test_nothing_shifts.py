@@ -167,7 +167,10 @@ def test_when_the_camera_goes(
     person.wait(4.0)
     page: Any = person.window.stack.currentWidget()
     assert page.done.isVisible()
-    assert words.say("trouble.unplugged.do") in page.remedy.text()
+    whole = f"{words.say('lost.count')} {words.say('trouble.unplugged.do')}"
+    # The lowest window has no room for its end (test_low_window).
+    assert whole.startswith(page.remedy.text()) and page.remedy.text()
+    assert page.remedy.text() == whole or size == SMALLEST
     places.look("counting alone")
     assert not cut_in(person.window)
     back(person)

@@ -159,7 +159,8 @@ class CameraPage(Page):
             _show(self.seat, False)
             what, to_do = director.lost_words_now
             self.verdict.setText(what)
-            self.what_to_do.setText(to_do)
+            retry = "" if trouble is None else f"trouble.{trouble.state}.do.retry"
+            self.what_to_do.setText(words.say(retry) if words.has(retry) else to_do)
         if trouble is not None:
             return
         picture = director.preview()

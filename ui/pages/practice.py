@@ -290,6 +290,9 @@ class PracticePage(QWidget):
             self._keep_room()
             # With the lines above it gone the large one may have room: both at once never stand.
             self._column.activate()
+        if over:
+            # The lines around it, and the field with them, may have come or gone since.
+            self._lay_over()
 
     def _switch_remedy(self, *, over: bool) -> None:
         """Whoever looks at a target keeps it in its place: the words lie over what is around."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QWidget
 
+from tracker.exercises.catalogue import CATALOGUE
 from ui import words
 from ui.session_flow import Director, Phase
 from ui.widgets.basic import Button, relabel
@@ -98,4 +99,12 @@ class PracticeButtons:
         found = [b for b in (self.stop, self.pause, self.unwell) if not b.isHidden()]
         if entry is not None and entry.exercise.near_work:
             found.append(self.double)
+        if self._director.sharing and self._may_be_counted():
+            # Elsewhere it takes the place of the picture's button, which stays in a call.
+            found.append(self.done)
         return [*found, self.show_me]
+
+    def _may_be_counted(self) -> bool:
+        """Whether the person may come to count, or says from the start when it is done."""
+        dose = self._director.dose
+        return self._director.until_said or (dose is not None and CATALOGUE[dose.exercise].counted)

@@ -12,6 +12,7 @@ from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.field import TargetField
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
+from ui.widgets.shrinking import Shrinking
 
 #: What the line may say.
 LINES = ("rest", "look", "turn_slowly", "nod_slowly", "fitting", "failed", "ready")
@@ -24,7 +25,7 @@ class SetupPage(QWidget):
         super().__init__()
         self._director = director
         self.field = field
-        self.line = Words(role="lead", bold=True, centred=True)
+        self.line = Shrinking(role="lead", bold=True)
         self.part = Words(role="small", soft=True)
         self.repeat = Button(words.say("again.before", part=""))
         self.repeat.clicked.connect(director.repeat_part)
@@ -38,7 +39,7 @@ class SetupPage(QWidget):
         self.again.clicked.connect(director.begin_setup)
         self.unwell = unwell_button()
         self.unwell.clicked.connect(director.unwell)
-        self.message = Words(role="lead", centred=True)
+        self.message = Shrinking(role="lead")
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.L, theme.S, theme.L, theme.L)
         column.addWidget(self.line)
@@ -68,13 +69,19 @@ class SetupPage(QWidget):
 
     def _keep_room(self) -> None:
         width = self.width() - 2 * theme.L
+        # The room is that of letters of the size chosen, whatever it says now.
+        self.line.set_percent(self.line.percent)
         keep_room(self.line, [words.say(f"setup.{k}") for k in LINES], width)
+
+    def _say_line(self, text: str) -> None:
+        """What is asked, in the room that is kept for it: a trouble may need smaller letters."""
+        self.line.say(text, self.width() - 2 * theme.L, self.line.minimumHeight())
 
     def _say_more(self, text: str) -> None:
         """A second sentence in place of the target."""
-        self.message.setText(text)
-        width = self.field.width()
-        self.message.setGeometry(0, 0, width, self.message.heightForWidth(width))
+        width, room_px = self.field.width(), self.field.height()
+        self.message.say(text, width, room_px)
+        self.message.setGeometry(0, 0, width, min(self.message.heightForWidth(width), room_px))
         self.message.setVisible(bool(text))
 
     def enter(self) -> None:
@@ -110,10 +117,10 @@ class SetupPage(QWidget):
         self.field.show_hint("")
         self.part.setText("")
         if failed:
-            self.line.setText(words.say("setup.failed"))
+            self._say_line(words.say("setup.failed"))
             self._say_more(words.sentence(words.told(director.fit_message)))
             return
-        self.line.setText(words.say("setup.fitting"))
+        self._say_line(words.say("setup.fitting"))
         self._say_more(words.say("setup.fitting_wait"))
 
     def _show_step(self) -> None:
@@ -123,17 +130,18 @@ class SetupPage(QWidget):
         if director.setup_waits or director.trouble is not None:
             what, to_do = director.lost_words_now
             waits = words.say("lost.setup") if director.setup_waits else ""
-            self.line.setText(what)
-            self._say_more(" ".join(t for t in (to_do, waits) if t))
+            self._say_line(what)
+            # What the set-up does itself comes first: a low window may have no room for the rest.
+            self._say_more(" ".join(t for t in (waits, to_do) if t))
             self.field.show_targets([])
             return
         asked = director.asked
         coming = asked or director.next_asked
         if coming is None or (asked is None and director.sample is None):
-            self.line.setText(words.say("setup.ready"))
+            self._say_line(words.say("setup.ready"))
             self.field.show_targets([])
             return
-        self.line.setText(words.say(setup_key(coming.step)))
+        self._say_line(words.say(setup_key(coming.step)))
         if not coming.drawn:
             # The eyes are to leave the screen: nothing on it must hold them.
             self.field.show_targets([])

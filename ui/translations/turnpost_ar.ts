@@ -10990,8 +10990,13 @@
             <translation>لا يمكن استخدام الكاميرا.</translation>
         </message>
         <message>
-            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <source>If it stays so, run "turnpost doctor" with a helper.</source>
             <comment>trouble.failed.do</comment>
+            <translation>إذا بقي الأمر كذلك، شغّل الأمر «turnpost doctor» مع شخص يساعدك.</translation>
+        </message>
+        <message>
+            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <comment>trouble.failed.do.retry</comment>
             <translation>حاول مرة أخرى. إذا بقي الأمر كذلك، شغّل الأمر «turnpost doctor» مع شخص يساعدك.</translation>
         </message>
         <message>
@@ -11010,8 +11015,13 @@
             <translation>لم توجد أي كاميرا.</translation>
         </message>
         <message>
-            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <source>Plug a camera in, or open its cover or switch.</source>
             <comment>trouble.no_camera.do</comment>
+            <translation>صِل كاميرا، أو افتح غطاءها أو مفتاحها.</translation>
+        </message>
+        <message>
+            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <comment>trouble.no_camera.do.retry</comment>
             <translation>صِل كاميرا، أو افتح غطاءها أو مفتاحها، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
@@ -11020,8 +11030,13 @@
             <translation>لا يُسمح لبرنامج Turnpost باستخدام الكاميرا.</translation>
         </message>
         <message>
-            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <source>Allow the camera in the settings of your computer under Privacy.</source>
             <comment>trouble.no_permission.do</comment>
+            <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية».</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <comment>trouble.no_permission.do.retry</comment>
             <translation>اسمح بالكاميرا في إعدادات حاسوبك ضمن «الخصوصية»، ثم حاول مرة أخرى.</translation>
         </message>
         <message>
@@ -11075,8 +11090,13 @@
             <translation>فُصلت الكاميرا.</translation>
         </message>
         <message>
-            <source>Plug it in again, then try again.</source>
+            <source>Plug it in again.</source>
             <comment>trouble.unplugged.do</comment>
+            <translation>صِلها من جديد.</translation>
+        </message>
+        <message>
+            <source>Plug it in again, then try again.</source>
+            <comment>trouble.unplugged.do.retry</comment>
             <translation>صِلها من جديد، ثم حاول مرة أخرى.</translation>
         </message>
         <message>

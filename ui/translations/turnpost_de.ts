@@ -10990,8 +10990,13 @@
             <translation>Die Kamera lässt sich nicht benutzen.</translation>
         </message>
         <message>
-            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <source>If it stays so, run "turnpost doctor" with a helper.</source>
             <comment>trouble.failed.do</comment>
+            <translation>Wenn es so bleibt, starten Sie mit einer Hilfsperson „turnpost doctor“.</translation>
+        </message>
+        <message>
+            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <comment>trouble.failed.do.retry</comment>
             <translation>Versuchen Sie es noch einmal. Wenn es so bleibt, starten Sie mit einer Hilfsperson „turnpost doctor“.</translation>
         </message>
         <message>
@@ -11010,8 +11015,13 @@
             <translation>Es wurde keine Kamera gefunden.</translation>
         </message>
         <message>
-            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <source>Plug a camera in, or open its cover or switch.</source>
             <comment>trouble.no_camera.do</comment>
+            <translation>Stecken Sie eine Kamera an oder öffnen Sie ihre Klappe oder ihren Schalter.</translation>
+        </message>
+        <message>
+            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <comment>trouble.no_camera.do.retry</comment>
             <translation>Stecken Sie eine Kamera an oder öffnen Sie ihre Klappe oder ihren Schalter. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
@@ -11020,8 +11030,13 @@
             <translation>Turnpost darf die Kamera nicht benutzen.</translation>
         </message>
         <message>
-            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <source>Allow the camera in the settings of your computer under Privacy.</source>
             <comment>trouble.no_permission.do</comment>
+            <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“.</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <comment>trouble.no_permission.do.retry</comment>
             <translation>Erlauben Sie die Kamera in den Einstellungen Ihres Computers unter „Datenschutz“. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>
@@ -11075,8 +11090,13 @@
             <translation>Die Kamera wurde abgezogen.</translation>
         </message>
         <message>
-            <source>Plug it in again, then try again.</source>
+            <source>Plug it in again.</source>
             <comment>trouble.unplugged.do</comment>
+            <translation>Stecken Sie sie wieder an.</translation>
+        </message>
+        <message>
+            <source>Plug it in again, then try again.</source>
+            <comment>trouble.unplugged.do.retry</comment>
             <translation>Stecken Sie sie wieder an. Versuchen Sie es dann noch einmal.</translation>
         </message>
         <message>

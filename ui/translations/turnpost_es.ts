@@ -10990,8 +10990,13 @@
             <translation>No se puede usar la cámara.</translation>
         </message>
         <message>
-            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <source>If it stays so, run "turnpost doctor" with a helper.</source>
             <comment>trouble.failed.do</comment>
+            <translation>Si sigue igual, ejecute «turnpost doctor» con alguien que le ayude.</translation>
+        </message>
+        <message>
+            <source>Try again. If it stays so, run "turnpost doctor" with a helper.</source>
+            <comment>trouble.failed.do.retry</comment>
             <translation>Pruebe otra vez. Si sigue igual, ejecute «turnpost doctor» con alguien que le ayude.</translation>
         </message>
         <message>
@@ -11010,8 +11015,13 @@
             <translation>No se encontró ninguna cámara.</translation>
         </message>
         <message>
-            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <source>Plug a camera in, or open its cover or switch.</source>
             <comment>trouble.no_camera.do</comment>
+            <translation>Conecte una cámara, o abra su tapa o su interruptor.</translation>
+        </message>
+        <message>
+            <source>Plug a camera in, or open its cover or switch, then try again.</source>
+            <comment>trouble.no_camera.do.retry</comment>
             <translation>Conecte una cámara, o abra su tapa o su interruptor, y pruebe otra vez.</translation>
         </message>
         <message>
@@ -11020,8 +11030,13 @@
             <translation>Turnpost no tiene permiso para usar la cámara.</translation>
         </message>
         <message>
-            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <source>Allow the camera in the settings of your computer under Privacy.</source>
             <comment>trouble.no_permission.do</comment>
+            <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad».</translation>
+        </message>
+        <message>
+            <source>Allow the camera in the settings of your computer under Privacy, then try again.</source>
+            <comment>trouble.no_permission.do.retry</comment>
             <translation>Permita la cámara en los ajustes de su ordenador, en «Privacidad», y pruebe otra vez.</translation>
         </message>
         <message>
@@ -11075,8 +11090,13 @@
             <translation>La cámara se ha desconectado.</translation>
         </message>
         <message>
-            <source>Plug it in again, then try again.</source>
+            <source>Plug it in again.</source>
             <comment>trouble.unplugged.do</comment>
+            <translation>Vuelva a conectarla.</translation>
+        </message>
+        <message>
+            <source>Plug it in again, then try again.</source>
+            <comment>trouble.unplugged.do.retry</comment>
             <translation>Vuelva a conectarla y pruebe otra vez.</translation>
         </message>
         <message>

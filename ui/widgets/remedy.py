@@ -9,10 +9,7 @@ from PySide6.QtGui import QFontMetrics
 
 from ui import theme, words
 from ui.session_flow import LIVE_PHASES, Director
-from ui.widgets.basic import Words
-
-#: Where a window has no room for it, its letters shrink in such steps, and no further than 100.
-_STEP, _LEAST = 10, 100
+from ui.widgets.shrinking import LEAST, STEP, Shrinking, beginnings
 
 
 def remedy_words(director: Director) -> str:
@@ -58,7 +55,7 @@ def places_around(
     return places[::-1] if mirrored else places
 
 
-class Remedy(Words):
+class Remedy(Shrinking):
     """Is there only while there is trouble.
 
     In a pause it has its place under the cue. While one looks at a target it lies over what
@@ -70,43 +67,28 @@ class Remedy(Words):
     over = False
 
     def __init__(self) -> None:
-        self._percent = 100
-        self._fitted: tuple[object, ...] = ()
         self._place = 0
-        super().__init__(role="body", centred=True)
+        #: All that is to be read, of which a low window may have no room for the end.
+        self._whole = ""
+        super().__init__()
         self.setAutoFillBackground(True)
         self.hide()
-
-    @property
-    def percent(self) -> int:
-        """The text size that was chosen."""
-        return self._percent
-
-    def set_percent(self, percent: int) -> None:
-        """Draw at a text size in percent, as far as there is room."""
-        self._percent, self._fitted = percent, ()
-        super().set_percent(percent)
 
     def follow(self, director: Director, *, elsewhere: bool) -> bool:
         """Show what to do, unless it stands ``elsewhere``; whether anything is new."""
         text = remedy_words(director)
         on = bool(text) and not director.sharing and not elsewhere
-        new = self.isHidden() == on or (on and text != self.text())
+        new = self.isHidden() == on or (on and text != self._whole)
         if new:
+            self._whole = text
             self.setText(text)
             self.setVisible(on)
         return new
 
-    def fit(self, width: int, room_px: int) -> None:
-        """Take no more than a height, as far as the letters may shrink."""
-        asked = (self.text(), width, room_px, self._percent)
-        if asked == self._fitted:
-            return
-        self._fitted = asked
-        for percent in range(self._percent, _LEAST - 1, -_STEP):
-            super().set_percent(percent)
-            if self.heightForWidth(width) <= room_px:
-                break
+    def fit(self, width: int, room_px: int) -> bool:
+        """Take no more than a height, as far as the letters may shrink; all of it is shown."""
+        self.setText(self._whole)
+        return super().fit(width, room_px)
 
     def takes_px(self, width: int) -> int:
         """Height that it takes of the page now, in a width."""
@@ -115,26 +97,39 @@ class Remedy(Words):
     def lie_over(self, places: Sequence[QRect], least_px: int = 0) -> None:
         """Lie at the top of that of some places in which its letters can be largest.
 
-        In the first of them it is at least so high: it covers all of what stands there.
+        In the first of them it is at least so high: it covers all of what stands there. Where
+        none has room for all of it, its last sentences are left out: what to do now comes
+        first, and a target that is looked at is never covered.
         """
-        text, keys = self.text(), [(p.width(), p.height()) for p in places]
-        asked = (text, tuple(keys), self._percent)
+        sizes = [(p.width(), p.height()) for p in places]
+        asked = (self._whole, tuple(sizes), self._percent)
         if asked != self._fitted:
+            self._choose(sizes)
             self._fitted = asked
-            self._place = max(range(len(keys)), key=lambda k: self._largest(*keys[k]))
-            super().set_percent(self._largest(*keys[self._place]))
         place = places[self._place]
         high = max(self.heightForWidth(place.width()), 0 if self._place else least_px)
+        high = min(high, max(place.height(), 0))
         self.setGeometry(place.x(), place.y(), place.width(), high)
         self.raise_()
 
-    def _largest(self, width: int, height: int) -> int:
-        """Text size in percent that has room, up to the one that was chosen."""
+    def _choose(self, sizes: Sequence[tuple[int, int]]) -> None:
+        """Say as much as there is room for, in the place in which it is largest."""
+        text, found = "", [0 for _ in sizes]
+        for text in beginnings(self._whole):
+            found = [self._largest(text, *size) for size in sizes]
+            if any(found):
+                break
+        self._place = max(range(len(sizes)), key=found.__getitem__)
+        self.setText(text)
+        self._draw_at(max(found[self._place], LEAST))
+
+    def _largest(self, text: str, width: int, height: int) -> int:
+        """Text size in percent that has room, up to the one that was chosen; 0 if none has."""
         flags, box = int(Qt.TextFlag.TextWordWrap), QRect(0, 0, max(width, 1), 10_000)
-        for percent in range(self._percent, _LEAST - 1, -_STEP):
+        for percent in range(self._percent, LEAST - 1, -STEP):
             metrics = QFontMetrics(theme.font(self.role, percent, bold=self.bold))
             # What right-to-left words keep free at their edge comes off the width.
             box.setWidth(max(width - metrics.horizontalAdvance(" ") - 2, 1))
-            if metrics.boundingRect(box, flags, self.text()).height() <= height:
+            if metrics.boundingRect(box, flags, text).height() <= height:
                 return percent
-        return _LEAST
+        return 0
