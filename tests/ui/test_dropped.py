@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication
 from tests.ui.fakes import FakeWorld, ScreenReader, Voice, turning
 from tests.ui.patient import ENTER, SPACE, TURNS, Person, plan_of
 from tests.ui.pictures import keep
-from tests.ui.test_planned_voice import SHAKE, falling_from, still, to_standing_set
+from tests.ui.test_planned_voice import SHAKE, falling_from, into_set, still
 from tests.ui.test_window import cut_in
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.gate import EMERGENCY, SPIN
@@ -40,16 +40,6 @@ def fall(person: Person) -> WellPage:
     return page
 
 
-def seated_set(person: Person) -> None:
-    person.begin_day()
-    while not isinstance(person.director.task, Prepare):
-        person.choose("Yes")
-    person.choose("I am in place")
-    person.set_up()
-    person.measured(10.3, still)
-    assert isinstance(person.director.task, DoSet)
-
-
 def stands_on(page: WellPage) -> list[Words]:
     """What is to be read on it, without scrolling."""
     seen = [w for w in page.findChildren(Words) if w.isVisible() and w.text()]
@@ -74,7 +64,7 @@ def test_the_question_stands_on_the_screen_large(
     chair = Entry(entry_id="chair", exercise="sit-to-stand", repetitions=5)
     person = begin(plan_of(SHAKE if posture == "standing" else chair))
     person.director.sounds = sounds
-    (to_standing_set if posture == "standing" else seated_set)(person)
+    into_set(person)
     if isinstance(fake.voice, Voice):
         fake.voice.spoken.clear()
         fake.voice.usable = voice == "there"
@@ -95,7 +85,7 @@ def test_the_question_stands_on_the_screen_large(
 def test_it_is_the_same_in_a_call(begin: Begin, fake: FakeWorld) -> None:
     person = begin(plan_of(SHAKE))
     person.window.switch_sharing()
-    to_standing_set(person)
+    into_set(person)
     page = fall(person)
     assert page.question in stands_on(page)
     person.press("2")
@@ -119,7 +109,7 @@ def test_a_helper_who_reads_hears_and_reads_it(begin: Begin, fake: FakeWorld) ->
 def test_a_screen_reader_says_it(begin: Begin, fake: FakeWorld) -> None:
     fake.screen_reader = reader = ScreenReader(running=True)
     person = begin(plan_of(SHAKE))
-    to_standing_set(person)
+    into_set(person)
     fall(person)
     assert any(t.startswith("Are you all right?") and now for t, now in reader.announced)
 
@@ -144,7 +134,7 @@ def test_one_key_answers_and_it_is_kept(
 ) -> None:
     fake.voice = voice = Voice()
     person = begin(plan_of(SHAKE, emergency_number="112"))
-    to_standing_set(person)
+    into_set(person)
     fall(person)
     person.wait(3.0)
     person.press(key)
@@ -169,7 +159,7 @@ def test_one_key_answers_and_it_is_kept(
 @pytest.mark.parametrize("text", ["I am all right", "I am not well"])
 def test_the_buttons_answer_too(begin: Begin, text: str) -> None:
     person = begin(plan_of(SHAKE))
-    to_standing_set(person)
+    into_set(person)
     page = fall(person)
     (button,) = [b for b in page.options.values() if text in b.text()]
     button.click()
@@ -180,7 +170,7 @@ def test_the_buttons_answer_too(begin: Begin, text: str) -> None:
 
 def test_keys_pressed_by_chance_answer_nothing(begin: Begin) -> None:
     person = begin(plan_of(SHAKE))
-    to_standing_set(person)
+    into_set(person)
     page = fall(person)
     assert QApplication.focusWidget() is page
     person.press(ENTER, SPACE, "3", "0", "x", ENTER)
@@ -195,7 +185,7 @@ def test_no_answer_is_recorded_and_what_to_do_stays_to_be_read(
 ) -> None:
     fake.voice = voice = Voice()
     person = begin(plan_of(SHAKE))
-    to_standing_set(person)
+    into_set(person)
     voice.spoken.clear()
     fall(person)
     person.wait(WELL_S + 1.0)
@@ -216,7 +206,7 @@ def test_no_answer_is_recorded_and_what_to_do_stays_to_be_read(
 @pytest.mark.parametrize(("way", "answer"), [("u", "not_well"), ("esc", None), ("close", None)])
 def test_leaving_it_leaves_a_possible_fall(begin: Begin, way: str, answer: str | None) -> None:
     person = begin(plan_of(SHAKE, TURNS))
-    to_standing_set(person)
+    into_set(person)
     fall(person)
     if way == "close":
         person.window.close()
@@ -244,7 +234,7 @@ def test_who_is_not_well_comes_by_the_safety_questions_to_the_number_for_help(
 ) -> None:
     fake.voice = voice = Voice()
     person = begin(plan_of(SHAKE, emergency_number=number))
-    to_standing_set(person)
+    into_set(person)
     fall(person)
     person.press(way)
     assert isinstance(person.director.task, AskGate)
@@ -277,7 +267,7 @@ def test_a_graver_answer_takes_nothing_from_what_to_do_after_a_fall(yes: str, to
 def test_who_lets_themselves_drop_out_of_the_picture_and_is_fine_goes_on(begin: Begin) -> None:
     """Fast enough for the watcher of falls, and lost on the way: not seen to stay down."""
     person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20), TURNS))
-    seated_set(person)
+    into_set(person)
     drops_s = person.fake.service.time_s + 3.0
 
     def dropping(time_s: float) -> Sample:
@@ -308,7 +298,7 @@ def test_who_lets_themselves_drop_out_of_the_picture_and_is_fine_goes_on(begin: 
 def test_who_is_not_seen_reads_the_question_until_they_are(begin: Begin, fake: FakeWorld) -> None:
     """Without a voice it was only on the disk."""
     person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20), TURNS))
-    seated_set(person)
+    into_set(person)
     here = lambda t: replace(turning(t, 1e9), head_y_mm=0.0, head_x_mm=0.0)  # noqa: E731
     person.measured(2.0, here)
     board: Any = person.window.pages["practice"].board  # type: ignore[attr-defined]

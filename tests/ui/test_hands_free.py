@@ -13,6 +13,7 @@ from PySide6.QtCore import Qt
 from tests.body.test_raised import GLASSES, HANGING, UP, sample_of
 from tests.ui.fakes import FakeWorld, Voice, seen, turning
 from tests.ui.patient import TURNS, Person, plan_of
+from tests.ui.test_planned_voice import into_set
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
 from tracker.practice.flow import WELL_S
@@ -252,13 +253,7 @@ def test_who_is_seen_again_after_a_drop_goes_on() -> None:
 
 def rising(begin: Callable[..., Person]) -> Person:
     person = begin(plan_of(Entry(entry_id="a", exercise="sit-to-stand", repetitions=20), TURNS))
-    person.begin_day(0)
-    while not isinstance(person.director.task, Prepare):
-        person.choose("Yes")
-    person.choose("I am in place")
-    person.set_up()
-    person.measured(10.3, lambda t: turning(t, 1e9))
-    assert isinstance(person.director.task, DoSet)
+    into_set(person)
     return person
 
 
@@ -380,13 +375,7 @@ def test_what_is_not_known_holds_nothing_up() -> None:
 
 def standing(begin: Callable[..., Person], **entry: object) -> Person:
     person = begin(plan_of(Entry(entry_id="a", posture="standing", **entry)))  # type: ignore[arg-type]
-    person.begin_day(0)
-    person.choose("Yes")
-    person.choose("Yes")
-    person.choose("I am in place")
-    person.set_up()
-    person.measured(10.3, lambda t: turning(t, 1e9))
-    assert isinstance(person.director.task, DoSet)
+    into_set(person)
     return person
 
 

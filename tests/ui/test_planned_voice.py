@@ -51,7 +51,7 @@ def still(time_s: float) -> Sample:
     return turning(time_s, 1e9)
 
 
-def to_standing_set(person: Person) -> None:
+def into_set(person: Person) -> None:
     person.begin_day()
     while not isinstance(person.director.task, Prepare):
         person.choose("Yes")
@@ -105,7 +105,7 @@ def test_seated_the_place_the_start_two_left_and_the_end_are_spoken(
 
 def test_a_timed_set_standing_is_led_by_the_voice(begin: Begin, voice: Voice) -> None:
     person = begin(plan_of(STAND))
-    to_standing_set(person)
+    into_set(person)
     assert voice.texts[-2:] == ["Stand firm. It begins in 10 seconds.", "Begin now."]
     began_s = voice.spoken[-1][0]
     voice.spoken.clear()
@@ -181,7 +181,7 @@ def test_a_pause_says_nothing_and_a_cue_from_before_it_is_not_said_after(
     begin: Begin, voice: Voice
 ) -> None:
     person = begin(plan_of(STAND.model_copy(update={"seconds": 30})))
-    to_standing_set(person)
+    into_set(person)
     person.measured(2.0, still)
     voice.spoken.clear()
     person.press(SPACE)
@@ -225,7 +225,7 @@ def test_what_is_left_out_for_a_moment_is_said_while_it_still_holds(
     begin: Begin, voice: Voice
 ) -> None:
     person = begin(plan_of(STAND))
-    to_standing_set(person)
+    into_set(person)
     voice.lasts = voice.speaking = True
     voice.spoken.clear()
     person.measured(5.5, still)  # half of it over, while "Begin now" is said
@@ -237,7 +237,7 @@ def test_what_is_left_out_for_a_moment_is_said_while_it_still_holds(
 
 def test_half_way_is_not_said_long_after_it(begin: Begin, voice: Voice) -> None:
     person = begin(plan_of(STAND))
-    to_standing_set(person)
+    into_set(person)
     voice.lasts = voice.speaking = True
     voice.spoken.clear()
     person.measured(7.6, still)
@@ -267,7 +267,7 @@ def test_a_sudden_drop_stops_the_beats_and_the_voice_asks(
 ) -> None:
     person = begin(plan_of(SHAKE))
     person.director.sounds = sounds
-    to_standing_set(person)
+    into_set(person)
     assert person.fake.beats.sounding is not None
     voice.lasts = True
     voice.spoken.clear()
