@@ -12,7 +12,7 @@ import pytest
 from tests.session.synthetic import turns_samples
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
-from tracker.session.derive import UNLIKE, UNLIKE_AROUND
+from tracker.session.derive import BEYOND, UNLIKE, UNLIKE_AROUND, completed
 from tracker.session.engine import Engine
 from tracker.session.figures import reason_fraction
 from tracker.session.journal import MemoryJournal
@@ -164,3 +164,14 @@ def test_the_journal_keeps_what_was_measured() -> None:
     engine.finish()
     reasons = {r.get("reason", "") for r in journal.records if r["kind"] == "sample"}
     assert reasons == {"", UNLIKE}
+
+
+def test_eyes_that_are_asked_beyond_the_set_up_are_no_sign_of_it() -> None:
+    """A head that turns farther than in the set-up: between the ends the eyes are as they were."""
+    reach = ((-12.0, 12.0), (-10.0, 10.0))
+    turned = Sample(1.0, head_yaw_deg=20.0, head_pitch_deg=0.0, head_roll_deg=0.0, reason=UNLIKE)
+    ahead = replace(turned, target_yaw_deg=0.0, target_pitch_deg=0.0)
+    assert completed(ahead, None, reach).reason == BEYOND
+    near = replace(ahead, head_yaw_deg=8.0)
+    assert completed(near, None, reach).reason == UNLIKE
+    assert completed(ahead, None).reason == UNLIKE

@@ -342,6 +342,8 @@ def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Pe
     assert isinstance(person.director.task, AskWell)
     assert person.fake.beats.sounding is None
     person.press("2")
+    assert isinstance(person.director.task, AskGate)
+    person.none_of_these()
     assert isinstance(person.director.task, Over)
     assert person.fake.beats.sounding is None
     page: Any = person.window.pages["task"]

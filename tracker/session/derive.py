@@ -68,6 +68,9 @@ def completed(
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=withhold)
     if reach is not None and isfinite(sample.gaze_yaw_deg) and _asks_beyond(sample, reach):
         return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=BEYOND)
+    if reach is not None and sample.reason == UNLIKE and _asks_beyond(sample, reach):
+        # Nothing of the set-up could look like them: no sign of another light or of other lids.
+        return replace(sample, reason=BEYOND)
     eye = (sample.eye_yaw_deg, sample.eye_pitch_deg)
     judged = sample.step == "exercise" and not sample.reason
     if reach is not None and judged and _is_beyond(eye, reach):
