@@ -248,6 +248,7 @@ WORDS: dict[str, object] = {
     "choose.target": QT_TRANSLATE_NOOP("turnpost", "Target size"),
     "choose.target_value": QT_TRANSLATE_NOOP("turnpost", "{percent} %"),
     "choose.less": QT_TRANSLATE_NOOP("turnpost", "{what}: less"),
+    "choose.none_yet": QT_TRANSLATE_NOOP("turnpost", "?"),
     "choose.more": QT_TRANSLATE_NOOP("turnpost", "{what}: more"),
     "choose.leave": QT_TRANSLATE_NOOP("turnpost", "Leave"),
     "choose.start": QT_TRANSLATE_NOOP("turnpost", "Start exercise"),

@@ -98,7 +98,7 @@ def test_the_own_count_is_saved_beside_that_of_the_camera(
     person.choose("Clear")
     count = person.window.pages["task"].count
     # A count that nobody gave is none: steps begin at what the camera had counted.
-    assert count.isVisible() and count.chosen is None and count.shown.text() == "…"
+    assert count.isVisible() and count.chosen is None and count.shown.text() == "?"
     person.press(Qt.Key.Key_Up)
     assert count.chosen == counted
     for _ in range(12 - counted):

@@ -4505,6 +4505,11 @@
             <translation>{what}: أكثر</translation>
         </message>
         <message>
+            <source>?</source>
+            <comment>choose.none_yet</comment>
+            <translation>؟</translation>
+        </message>
+        <message>
             <source>The set-up worked. Choose what your therapist has asked for.</source>
             <comment>choose.ok</comment>
             <translation>نجح الإعداد. اختر ما طلبه منك معالجك.</translation>

@@ -4505,6 +4505,11 @@
             <translation>{what}: mehr</translation>
         </message>
         <message>
+            <source>?</source>
+            <comment>choose.none_yet</comment>
+            <translation>?</translation>
+        </message>
+        <message>
             <source>The set-up worked. Choose what your therapist has asked for.</source>
             <comment>choose.ok</comment>
             <translation>Die Einrichtung hat geklappt. Wählen Sie, was Ihre Therapiepraxis Ihnen gesagt hat.</translation>

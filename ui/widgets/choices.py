@@ -206,7 +206,7 @@ class Stepper(QWidget):
         """
         self.set_value(first)
         self._unset = True
-        self.shown.setText("…")
+        self.shown.setText(words.say("choose.none_yet"))
         self.shown.setAccessibleName(f"{self.accessibleName()}: {in_words}")
 
     def offer(self, values: Sequence[int], value: int) -> None:
