@@ -19,6 +19,7 @@ REASONS = (
     "eyes_shut",
     "eyes_unlike",
     "eyes_unlike_around",
+    "gaze_beside",
     "beyond_setup",
     "varifocal",
     "no_setup",

@@ -331,6 +331,9 @@ WORDS: dict[str, object] = {
     "reason.eyes_unlike_around": QT_TRANSLATE_NOOP(
         "turnpost", "the light on your eyes, or your glasses, changed since the set-up"
     ),
+    "reason.gaze_beside": QT_TRANSLATE_NOOP(
+        "turnpost", "your eyes seem to rest beside the target: do the set-up again"
+    ),
     "reason.varifocal": QT_TRANSLATE_NOOP("turnpost", "your glasses change as you nod"),
     "reason.beyond_setup": QT_TRANSLATE_NOOP(
         "turnpost", "your eyes went farther to the side than in the set-up"

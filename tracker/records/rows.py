@@ -28,7 +28,7 @@ DOUBTS = (
     *("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed", "coarse_picture"),
     "far_turned",
 )
-EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "beyond_setup")
+EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "gaze_beside", "beyond_setup")
 #: What puts a doubt on the count alone.
 COUNT_DOUBTS = (COUNT_LOST,)
 #: Figures that rest on the eyes.

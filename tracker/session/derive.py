@@ -48,6 +48,8 @@ BEYOND = "beyond_setup"
 UNLIKE = "eyes_unlike"
 #: And why, where they look so again and again, they are not believed in between.
 UNLIKE_AROUND = "eyes_unlike_around"
+#: Why the line of sight is not believed where it rests a little beside its target.
+BESIDE = "gaze_beside"
 #: Why the line of sight is withheld in nods behind bi- or varifocal lenses.
 VARIFOCAL = "varifocal"
 

@@ -15,6 +15,7 @@ from tracker.motion.turning import Turn, steps_s
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
 from tracker.session.derive import (
+    BESIDE,
     BEYOND,
     UNLIKE,
     UNLIKE_AROUND,
@@ -166,6 +167,8 @@ def why_no_gaze(samples: Sequence[Sample]) -> str:
         return "the eyes went beyond what the set-up taught"
     if reason_fraction(samples, UNLIKE, UNLIKE_AROUND) > 0.5:
         return "the eyes look unlike those of the set-up: another light, or other glasses"
+    if reason_fraction(samples, BESIDE) > 0.5:
+        return "the line of sight rested a little beside the target: misread, or really there"
     if not any(isfinite(s.gaze_yaw_deg) for s in samples):
         return "the line of sight was not measured"
     if not any(isfinite(s.target_yaw_deg) for s in samples):

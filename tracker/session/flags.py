@@ -11,7 +11,7 @@ from pydantic import BaseModel, ConfigDict
 
 from tracker.sample import Sample
 from tracker.session import figures
-from tracker.session.derive import BEYOND, UNLIKE, UNLIKE_AROUND
+from tracker.session.derive import BESIDE, BEYOND, UNLIKE, UNLIKE_AROUND
 from tracker.session.journal import is_number
 from tracker.session.projections import SessionRecord
 
@@ -79,6 +79,10 @@ _NOTES = {
 #: Flag of eyes that were not read -> reasons that it stands for, and what they did.
 _EYES = {
     BEYOND: ((BEYOND,), "went beyond the set-up's range"),
+    BESIDE: (
+        (BESIDE,),
+        "rested a little beside the target: misread (other lids, light, glasses), or really there",
+    ),
     UNLIKE: (
         (UNLIKE, UNLIKE_AROUND),
         "were not read: they looked unlike those of the set-up (another light, or other glasses)",

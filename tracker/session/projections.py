@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields, replace
 from math import isfinite, nan
 from typing import Any
@@ -14,6 +14,8 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.events import Event
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
+from tracker.session.at_target import gaze_error_at_target_deg
+from tracker.session.beside import doubted_band, on_or_off
 from tracker.session.journal import JournalContent, Record, is_number, sample_of
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Camera, StageLog, Step, is_judged
@@ -73,9 +75,14 @@ def session_record(content: JournalContent) -> SessionRecord:
     end_s = _end_s(content, samples)
     begun = _begun(content)
     numbered = _cut(begun, end_s)
-    samples = _believed(samples, [step for _, step in numbered if is_judged(step)])
-    answers = content.of("answer")
+    about = _about(content)
     setups = tuple(u for r in content.of("setup") if (u := _setup(r)) is not None)
+    held = {number: _held_at(step, setups) for number, step in numbered}
+    for number, step in numbered:
+        if is_judged(step):
+            setup = held[number]
+            _believe(samples, step, about.setup if setup is None else setup.found)
+    answers = content.of("answer")
     exercises = [
         ExerciseRecord(
             number,
@@ -88,13 +95,13 @@ def session_record(content: JournalContent) -> SessionRecord:
                 if r.get("number") == number and (e := _event(r, step.to_s))
             ],
             {str(r.get("about")): r.get("value") for r in answers if r.get("number") == number},
-            max((u for u in setups if u.from_s <= step.from_s), key=_from_s, default=None),
+            held[number],
         )
         for number, step in numbered
         if is_judged(step)
     ]
     return SessionRecord(
-        about=_about(content),
+        about=about,
         steps=[s for _, s in numbered],
         samples=samples,
         exercises=exercises,
@@ -109,14 +116,15 @@ def session_record(content: JournalContent) -> SessionRecord:
     )
 
 
-def _believed(samples: list[Sample], steps: Sequence[Step]) -> list[Sample]:
-    """Samples, the eyes of each exercise withheld where all of it tells that they are misread."""
+def _believe(samples: list[Sample], step: Step, found: Mapping[str, Any]) -> None:
+    """Withhold the eyes of an exercise where all of it tells that they are misread."""
     times = [s.time_s for s in samples]
-    for step in steps:
-        first, past = bisect_left(times, step.from_s), bisect_left(times, step.to_s)
-        by_eyes = CATALOGUE[step.exercise or ""].channel.startswith("eye")
-        samples[first:past] = believed(samples[first:past], counted_by_eyes=by_eyes)
-    return samples
+    first, past = bisect_left(times, step.from_s), bisect_left(times, step.to_s)
+    exercise = CATALOGUE[step.exercise or ""]
+    by_eyes = exercise.channel.startswith("eye")
+    own = believed(samples[first:past], counted_by_eyes=by_eyes)
+    band = doubted_band(gaze_error_at_target_deg(step, exercise, found))
+    samples[first:past] = on_or_off(own, band)
 
 
 def _named(content: JournalContent, name: str) -> tuple[Record, ...]:
@@ -180,8 +188,10 @@ def _cut(steps: list[tuple[int, Step]], end_s: float) -> list[tuple[int, Step]]:
     return out
 
 
-def _from_s(setup: SetupRecord) -> float:
-    return setup.from_s
+def _held_at(step: Step, setups: Sequence[SetupRecord]) -> SetupRecord | None:
+    """The set-up that held when a step began; None for that of the session."""
+    before = [u for u in setups if u.from_s <= step.from_s]
+    return max(before, key=lambda u: u.from_s, default=None)
 
 
 def _setup(record: Record) -> SetupRecord | None:

@@ -4,8 +4,8 @@ A light that has changed, or lids that hang lower, are seen at some angles of th
 others; misread are the eyes at all of them. Of three such films of rendered heads a third and
 more was withheld picture by picture, and the rest read as far off, 1.4 to 2.6 degrees. In nine
 films with nothing of the kind .09 of the eyes at the most were unlike (the films of
-``tracker.measure.UNLIKE_MOST``). Two more are not found: .14 were unlike under lids that hung
-lower, read 3 degrees off, and none in dim light, 2.6 degrees off.
+``tracker.measure.UNLIKE_MOST``). Two more are not found by it: .14 were unlike under lids that hung
+lower, and none in dim light. Where the line of sight then rests shows them (``beside``).
 """
 
 from __future__ import annotations

@@ -1957,6 +1957,11 @@
             <translation>خط النظر لم يُحدد</translation>
         </message>
         <message>
+            <source>line of sight steadily beside the target</source>
+            <comment>line of sight steadily beside the target</comment>
+            <translation>خط النظر بجانب الهدف طوال الوقت</translation>
+        </message>
+        <message>
             <source>longer than</source>
             <comment>longer than</comment>
             <translation>أطول من</translation>
@@ -9273,6 +9278,11 @@
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
             <translation>هناك صور ناقصة</translation>
+        </message>
+        <message>
+            <source>your eyes seem to rest beside the target: do the set-up again</source>
+            <comment>reason.gaze_beside</comment>
+            <translation>يبدو أن عينيك تستقران بجانب الهدف: أعد الإعداد</translation>
         </message>
         <message>
             <source>your shoulders and hands are not all seen</source>

@@ -1957,6 +1957,11 @@
             <translation>Blicklinie nicht bestimmt</translation>
         </message>
         <message>
+            <source>line of sight steadily beside the target</source>
+            <comment>line of sight steadily beside the target</comment>
+            <translation>Blick ständig etwas neben dem Ziel</translation>
+        </message>
+        <message>
             <source>longer than</source>
             <comment>longer than</comment>
             <translation>länger als</translation>
@@ -9273,6 +9278,11 @@
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
             <translation>es fehlen Bilder</translation>
+        </message>
+        <message>
+            <source>your eyes seem to rest beside the target: do the set-up again</source>
+            <comment>reason.gaze_beside</comment>
+            <translation>Ihre Augen scheinen neben dem Ziel zu ruhen: bitte die Einrichtung wiederholen</translation>
         </message>
         <message>
             <source>your shoulders and hands are not all seen</source>

@@ -1957,6 +1957,11 @@
             <translation>línea de mirada sin ajustar</translation>
         </message>
         <message>
+            <source>line of sight steadily beside the target</source>
+            <comment>line of sight steadily beside the target</comment>
+            <translation>mirada siempre un poco al lado del punto</translation>
+        </message>
+        <message>
             <source>longer than</source>
             <comment>longer than</comment>
             <translation>más de</translation>
@@ -9273,6 +9278,11 @@
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
             <translation>faltan imágenes</translation>
+        </message>
+        <message>
+            <source>your eyes seem to rest beside the target: do the set-up again</source>
+            <comment>reason.gaze_beside</comment>
+            <translation>sus ojos parecen quedar al lado del punto: repita la preparación</translation>
         </message>
         <message>
             <source>your shoulders and hands are not all seen</source>
