@@ -38,13 +38,14 @@ from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
-from ui.desk.small import desk_words, row_of, small_button
+from ui.desk.small import desk_words, small_button
 from ui.desk.together import new_session_folder, plan_path
 from ui.desk.trace_view import TraceView
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
 from ui.settings import Settings
 from ui.widgets.basic import Words
+from ui.widgets.flow import FlowRow
 from ui.widgets.focus_frame import FocusFrame
 from ui.widgets.paths import shown_path
 
@@ -126,16 +127,20 @@ class DeskWindow(QWidget):
         self.smaller = small_button("A −", words.say("text_smaller"))
         self.larger = small_button("A +", words.say("text_larger"))
         self.colours = small_button("◐", words.say("switch_colours"))
+        buttons = [self.open_exchange, self.open_other, self.smaller, self.larger, self.colours]
+        # Large words have no room for all of it in one row.
+        flow = FlowRow()
+        for part in (title, *buttons):
+            flow.addWidget(part)
+        flow.set_apart(*buttons)
         head = QHBoxLayout()
         head.setContentsMargins(theme.M, theme.S, theme.M, 0)
-        head.addWidget(title)
-        head.addWidget(self.folder_name, 1)
-        buttons = [self.open_exchange, self.open_other, self.smaller, self.larger, self.colours]
-        # Large words have no room for all of them in one row.
-        head.addWidget(row_of(buttons))
+        head.addLayout(flow)
         status = QHBoxLayout()
         status.setContentsMargins(theme.M, 0, theme.M, 0)
+        status.setSpacing(theme.M)
         status.addWidget(self.state, 1)
+        status.addWidget(self.folder_name, 1)
         for part in (self.progress, self.stop, self.go_on, self.faults):
             status.addWidget(part)
         split = QSplitter(Qt.Orientation.Horizontal)
