@@ -7,7 +7,7 @@ take the keys where nobody sees it.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtWidgets import (
@@ -33,10 +33,10 @@ def step(window: QWidget, *, forward: bool) -> bool:
     bool
         False where nothing takes the keys.
     """
-    order = [w for w in laid_out(window) if _takes_keys(w)]
-    if not order:
+    whole = list(laid_out(window, _is_shown))
+    if not any(_takes_keys(w) for w in whole):
         return False
-    found = _next(window, order, forward=forward)
+    found = _next(whole, forward=forward)
     reason = Qt.FocusReason
     found.setFocus(reason.TabFocusReason if forward else reason.BacktabFocusReason)
     bring_into_sight(found)
@@ -58,17 +58,14 @@ def bring_into_sight(widget: QWidget) -> None:
         parent = parent.parentWidget()
 
 
-def _next(window: QWidget, order: list[QWidget], *, forward: bool) -> QWidget:
-    """What comes after the one that has the keys, or before it."""
-    whole = list(laid_out(window))
+def _next(whole: list[QWidget], *, forward: bool) -> QWidget:
+    """What comes after the one that has the keys, or before it; one of them takes the keys."""
     now = QApplication.focusWidget()
-    if now is None or now not in whole:
-        return order[0 if forward else -1]
-    at = whole.index(now)
+    at = whole.index(now) if now in whole else -1 if forward else len(whole)
     # What has the keys may itself be beyond Tab's way: a page, or one of several choices.
-    ahead = whole[at + 1 :] + whole[:at] if forward else whole[:at][::-1] + whole[at + 1 :][::-1]
-    known = set(order)
-    return next((w for w in ahead if w in known), now)
+    after, before = whole[at + 1 :], whole[: max(at, 0)]
+    ahead = after + before if forward else before[::-1] + after[::-1]
+    return next((w for w in ahead if _takes_keys(w)), now or whole[0])
 
 
 def _takes_keys(widget: QWidget) -> bool:
@@ -76,8 +73,17 @@ def _takes_keys(widget: QWidget) -> bool:
     return tab and widget.isVisible() and widget.isEnabled() and widget.focusProxy() is None
 
 
-def laid_out(widget: QWidget) -> Iterator[QWidget]:
-    """Everything within a widget in the order of its layouts; what no layout holds comes last."""
+def _is_shown(widget: QWidget) -> bool:
+    return widget.isVisible()
+
+
+def laid_out(
+    widget: QWidget, within: Callable[[QWidget], bool] = lambda _: True
+) -> Iterator[QWidget]:
+    """Everything within a widget in the order of its layouts; what no layout holds comes last.
+
+    ``within`` says of a part whether to look into it: most of a window's pages are not shown.
+    """
     inner = [*_held(widget)]
     seen = set(inner)
     inner += [
@@ -88,8 +94,8 @@ def laid_out(widget: QWidget) -> Iterator[QWidget]:
     for child in inner:
         yield child
         # A list has parts of its own, which are nobody's stops.
-        if not isinstance(child, QAbstractItemView):
-            yield from laid_out(child)
+        if not isinstance(child, QAbstractItemView) and within(child):
+            yield from laid_out(child, within)
 
 
 def _held(widget: QWidget) -> Iterator[QWidget]:

@@ -34,6 +34,8 @@ CORNER = 10
 FOCUS_WIDTH = 4
 #: Width of every line that means something: thinner ones are lost in a video call.
 LINE = 3
+#: Qt's own style, drawn alike on every system.
+STYLE = "fusion"
 #: Smallest height of a button (40 effective px and more are advised; older hands get 56).
 BUTTON_HEIGHT = 56
 #: Width of a page's text: about 60 characters a line.
@@ -204,7 +206,9 @@ def is_dark(choice: str = "system") -> bool:
 
 def apply(app: QApplication, choice: str = "system") -> None:
     """Give the program its colours."""
-    app.setStyle("Fusion")
+    # A style that is set anew looks at every widget, though nothing changes.
+    if app.style().name() != STYLE:
+        app.setStyle(STYLE)
     if wants_high_contrast():
         app.setPalette(high_contrast_palette(system_palette(app)))
     else:

@@ -167,6 +167,7 @@ class Stepper(QWidget):
         super().__init__()
         self.setAccessibleName(name)
         self._values, self._show = list(values), show
+        self._longest = max((show(v) for v in values), key=len)
         self._value, self._unset = value, False
         less, more = words.say("choose.less", what=name), words.say("choose.more", what=name)
         self.less, self.more = Button("−", "plain", less), Button("+", "plain", more)
@@ -185,8 +186,7 @@ class Stepper(QWidget):
     def set_percent(self, percent: int) -> None:
         """Keep room for the longest value."""
         self.shown.set_percent(percent)
-        longest = max((self._show(v) for v in self._values), key=len)
-        wide = self.shown.fontMetrics().horizontalAdvance(longest)
+        wide = self.shown.fontMetrics().horizontalAdvance(self._longest)
         self.shown.setMinimumWidth(wide + 2 * theme.S)
 
     @property
