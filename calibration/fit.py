@@ -78,22 +78,11 @@ def fit_profile(
         When the face was not seen for long enough to measure anything.
     """
     faces = _with_faces(observations, steps)
-    if len(faces) < MIN_FACE_FRAMES:
-        raise InputError("the face was not seen for long enough in the set-up; do it again")
     first = faces[0][0]
     camera = Pinhole.from_fov(first.width_px, first.height_px, vertical_fov_deg)
     rest = _rest_observation(faces)
     rest_pose = _first_pose(rest, shape, camera)
-    seen = _start_poses(faces, shape, camera, rest_pose)
-    assert rest.crop is not None
-    surface = lay_patches(shape, rest_pose, _points(rest), rest.crop)
-    views = [
-        View(s.observation.crop, s.pose, s.step.step in MOVING)
-        for s in seen
-        if s.observation.crop is not None
-    ]
-    template = own_template(surface, rest.crop, camera, rest_pose.position_mm, views)
-    seen = [_aligned(s, template, camera) for s in seen[::THINNING]]
+    template, seen = _followed(faces, rest, rest_pose, shape, camera)
     # Body axes are the camera's at rest, so the face comes in as it was held then.
     eyes_mm = shape.eyes_mm @ rest_pose.rotation.T
     frame = _rest_frame(seen, steps, rest_pose, eyes_mm)
@@ -136,12 +125,14 @@ def _points(observation: Observation) -> Array:
 def _with_faces(
     observations: Sequence[Observation], steps: Sequence[Step]
 ) -> list[tuple[Observation, Step, int]]:
-    """Observations with a face in a step of the set-up."""
+    """Observations with a face in a step of the set-up; an InputError where they are too few."""
     out = []
     for o in observations:
         for number, step in enumerate(steps):
             if step.from_s <= o.time_s < step.to_s and o.face is not None:
                 out.append((o, step, number))
+    if len(out) < MIN_FACE_FRAMES:
+        raise InputError("the face was not seen for long enough in the set-up; do it again")
     return out
 
 
@@ -180,6 +171,26 @@ def _start_poses(
         from_rest = replace(pose, rotation=pose.rotation @ rest_pose.rotation.T)
         out.append(_Seen(o, step, number, from_rest))
     return out
+
+
+def _followed(
+    faces: Sequence[tuple[Observation, Step, int]],
+    rest: Observation,
+    rest_pose: Pose,
+    shape: FaceShape,
+    camera: Pinhole,
+) -> tuple[Template, list[_Seen]]:
+    """The person's own template, and the poses that it gives to some of the frames."""
+    seen = _start_poses(faces, shape, camera, rest_pose)
+    assert rest.crop is not None
+    surface = lay_patches(shape, rest_pose, _points(rest), rest.crop)
+    views = [
+        View(s.observation.crop, s.pose, s.step.step in MOVING)
+        for s in seen
+        if s.observation.crop is not None
+    ]
+    template = own_template(surface, rest.crop, camera, rest_pose.position_mm, views)
+    return template, [_aligned(s, template, camera) for s in seen[::THINNING]]
 
 
 def _aligned(seen: _Seen, template: Template, camera: Pinhole) -> _Seen:

@@ -17,6 +17,16 @@ from sample_clips.angles import Array, direction, turned, yaw_pitch
 from sample_clips.bodies import Arm
 from sample_clips.body_score import BODY_KINDS, arms_at
 from sample_clips.face_score import blinks_of, jaw_at, shut_at, sunk
+from sample_clips.head_score import (
+    chin_deg,
+    helped_deg,
+    knots_of,
+    share_turned,
+    soft_ends,
+    through,
+    unrest,
+    wandering,
+)
 from sample_clips.heads import Attitude, Head
 from sample_clips.scenario import Scenario
 from sample_clips.target_score import (
@@ -42,13 +52,8 @@ LOOK_S, REST_S = 0.9, 2.0
 LEAD_S, TAIL_S = 0.5, 0.5
 #: Half the distance between the two targets of the jumps.
 JUMP_DEG = 8.0
-HELP_RISE_S = 0.35
-#: A head that turns in place of tilting, or tilts again, changes over so long.
-CHANGED_S = 0.4
 #: How long a fingertip takes to the place where it is held.
 COME_NEAR_S = 1.5
-#: A chin that sinks, and how fast.
-CHIN_DEG, CHIN_S = 22.0, 0.5
 
 
 def saccade(time_s: float, start_s: float, size_deg: float) -> float:
@@ -76,7 +81,7 @@ class Score:
         self._waves = rng.uniform(0.0, 6.28, 6)
         self._lay_out(rng)
         self.blinks = blinks_of(self.scenario, self.steps, (self.start_s, self.end_s), rng)
-        self._knots = self._lay_knots()
+        self._knots = knots_of(self.cycles)
         self._lag = self._lag_of_the_eyes()
 
     # -- laying out the steps ------------------------------------------------
@@ -184,17 +189,6 @@ class Score:
             typed["spacing_mm"] = round(float(apart), 1)
         return {"wall": typed}
 
-    def _lay_knots(self) -> list[tuple[float, float]]:
-        """Times and angles of rest and of every extreme; at rest where cycles don't meet."""
-        knots, last_s = [(self.cycles[0][0], 0.0)], 0.0
-        for start, lasts, size in self.cycles:
-            ended = knots[-1][0] + 0.25 * last_s
-            if start > ended + 0.05:
-                knots += [(ended, 0.0), (start, 0.0)]
-            knots += [(start + 0.25 * lasts, size), (start + 0.75 * lasts, -size)]
-            last_s = lasts
-        return [*knots, (self.cycles[-1][0] + self.cycles[-1][1], 0.0)]
-
     def _jumping_target(self) -> list[list[float]]:
         rows, last = [], self._still_target
         for start, side in self.jumps:
@@ -227,7 +221,7 @@ class Score:
     def _swept(self, t: float) -> Array:
         """Where a target is that goes to and fro."""
         move = self.scenario.movement
-        share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+        share = through(self._knots, t) / max(move.amplitude_deg, 1e-9)
         return self._aim(*target_angles(move, share))
 
     def catch_up_jumps(self) -> list[tuple[float, float]]:
@@ -240,7 +234,7 @@ class Score:
         return found
 
     def _sweeping_target(self, end_s: float) -> list[list[float]]:
-        self._knots = self._lay_knots()
+        self._knots = knots_of(self.cycles)
         times = np.arange(self.start_s, end_s + ROW_S, ROW_S)
         return followed_rows([(float(t), self._swept(float(t))) for t in times])
 
@@ -248,10 +242,7 @@ class Score:
 
     def head_angles(self, t: float) -> tuple[float, float, float]:
         """Yaw, pitch and roll in degrees; nobody's head is ever quite still."""
-        w = self._waves
-        yaw = 0.25 * np.sin(0.9 * t + w[0]) + 0.1 * np.sin(2.3 * t + w[1])
-        pitch = 0.25 * np.sin(0.8 * t + w[2])
-        roll = 0.15 * np.sin(0.7 * t + w[3])
+        yaw, pitch, roll = unrest(t, self._waves)
         turn_s, nod_s = self.scenario.setup_turn_s, self.scenario.setup_nod_s
         for start, lasts, kind in ((self.turn_s, turn_s, 0), (self.nod_s, nod_s, 1)):
             u = (t - start) / lasts
@@ -266,84 +257,33 @@ class Score:
     def _exercise_angles(self, t: float) -> tuple[float, float, float]:
         kind = self.scenario.movement.kind
         if kind in ("turns", "nods"):
-            wave = self._through_extremes(t)
+            wave = through(self._knots, t)
             side = 0.05 * wave
-            chin = self._chin(t)
+            chin = self._chin_deg(t)
             return (wave, side + chin, 0.0) if kind == "turns" else (side, wave + chin, 0.0)
         if kind == "tilts":
-            wave = self._through_extremes(t)
-            chin, turned = self._chin(t) - 0.05 * abs(wave), self._turned(t)
+            wave = through(self._knots, t)
+            chin = self._chin_deg(t) - 0.05 * abs(wave)
+            turn = share_turned(t, self.scenario.movement, self.cycles)
             # Nobody tilts without turning a little, nor the other way round.
-            return (
-                wave * (0.06 + 0.94 * turned),
-                chin,
-                wave * (1.0 - 0.94 * turned),
-            )
+            return wave * (0.06 + 0.94 * turn), chin, wave * (1.0 - 0.94 * turn)
         if kind in SWEEPS:
             move = self.scenario.movement
-            share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+            share = through(self._knots, t) / max(move.amplitude_deg, 1e-9)
             return (*head_share(move, share), 0.0)
         if kind == "eyes_then_head":
             return head_to_marks(self.scenario.movement, self.jumps, t), 0.0, 0.0
         if kind == "wander":
-            u, size = t - self.start_s, self.scenario.movement.amplitude_deg * self._edges(t)
-            return (
-                size * (0.6 * np.sin(1.1 * u) + 0.4 * np.sin(2.9 * u)),
-                size * (0.3 * np.sin(1.7 * u + 1) + 0.2 * np.sin(0.9 * u)),
-                size * 0.2 * np.sin(1.3 * u),
-            )
-        helped = self._help(t)
-        chin = self._chin(t) - bowed_deg(t, self.scenario.movement, self.cycles)
+            size = self.scenario.movement.amplitude_deg * soft_ends(t, self.cycles)
+            return wandering(t - self.start_s, size)
+        helped = helped_deg(t, self.scenario.head_helps, self.jumps)
+        chin = self._chin_deg(t) - bowed_deg(t, self.scenario.movement, self.cycles)
         if self.scenario.movement.vertical:
             return 0.0, helped + chin, 0.0
         return helped, chin, 0.0
 
-    def _through_extremes(self, t: float) -> float:
-        """From rest through each extreme and back to rest, in half cosines.
-
-        Even cycles make a sine; uneven ones meet without a jump in speed.
-        """
-        if not self._knots[0][0] < t < self._knots[-1][0]:
-            return 0.0
-        before, after = next(pair for pair in pairwise(self._knots) if t <= pair[1][0])
-        way = 0.5 - 0.5 * np.cos(np.pi * (t - before[0]) / (after[0] - before[0]))
-        return float(before[1] + way * (after[1] - before[1]))
-
-    def _turned(self, t: float) -> float:
-        """How far a movement that should be a tilt is a turn by now, 0 to 1."""
-        if not self.scenario.movement.turned:
-            return 0.0
-        half_s = 0.5 * CHANGED_S
-        cycles = (self.cycles[n] for n in self.scenario.movement.turned)
-        return sum(
-            smooth((t - start + half_s) / CHANGED_S)
-            - smooth((t - start - lasts + half_s) / CHANGED_S)
-            for start, lasts, _ in cycles
-        )
-
-    def _edges(self, t: float) -> float:
-        """Soft start and end of the movement."""
-        first, last = self.cycles[0][0], self.cycles[-1][0] + self.cycles[-1][1]
-        return smooth((t - first) / 0.3) * smooth((last - t) / 0.3)
-
-    def _help(self, t: float) -> float:
-        helps, yaw = self.scenario.head_helps, 0.0
-        if helps is None:
-            return 0.0
-        for number in helps.jumps:
-            start, side = self.jumps[number]
-            until = self.jumps[number + 1][0] if number + 1 < len(self.jumps) else start + 1.0
-            rise = smooth((t - start) / HELP_RISE_S) - smooth((t - until) / HELP_RISE_S)
-            yaw += side * helps.by_deg * rise
-        return yaw
-
-    def _chin(self, t: float) -> float:
-        """Pitch of a chin that sinks for a while."""
-        return -CHIN_DEG * sum(
-            smooth((t - self.start_s - s.at_s) / CHIN_S)
-            - smooth((t - self.start_s - s.at_s - s.lasts_s) / CHIN_S)
-            for s in self.scenario.chin_drops
-        )
+    def _chin_deg(self, t: float) -> float:
+        return chin_deg(t, self.scenario.chin_drops, self.start_s)
 
     def looked_at(self, t: float) -> Array:
         """The point in space that both eyes look at."""
@@ -440,7 +380,7 @@ class Score:
         elif move.kind.startswith("sway_"):
             axis = 0 if move.kind == "sway_sideways" else 2
             # The knots are in degrees of the amplitude; here they stand for millimetres.
-            share = self._through_extremes(t) / max(move.amplitude_deg, 1e-9)
+            share = through(self._knots, t) / max(move.amplitude_deg, 1e-9)
             moved[axis] += move.amplitude_mm * share
         return moved
 

@@ -11,8 +11,9 @@ import numpy as np
 
 from sample_clips.angles import Array, yaw_pitch
 from sample_clips.bodies import ELBOW, SHOULDER, WRIST, Body
+from sample_clips.head_score import HELP_RISE_S
 from sample_clips.heads import Attitude
-from sample_clips.score import HELP_RISE_S, Score
+from sample_clips.score import Score
 from sample_clips.target_score import order, wrong_throughout
 from sample_clips.trunk_score import DOWN, STANDING, UP
 

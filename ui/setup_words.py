@@ -1,10 +1,54 @@
-"""The words of how a set-up came out."""
+"""The words of the set-up: its steps, and how it came out."""
 
 from __future__ import annotations
 
 from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 SETUP_WORDS: dict[str, object] = {
+    # its steps
+    "setup.title": QT_TRANSLATE_NOOP("turnpost", "Set-up"),
+    "setup.ready": QT_TRANSLATE_NOOP("turnpost", "Getting ready ..."),
+    "setup.soon": QT_TRANSLATE_NOOP("turnpost", "Next: {what}"),
+    "setup.rest": QT_TRANSLATE_NOOP("turnpost", "Keep still and look at the target."),
+    "setup.look": QT_TRANSLATE_NOOP(
+        "turnpost", "Follow the target with your eyes. Keep your head still."
+    ),
+    "setup.turn_slowly": QT_TRANSLATE_NOOP(
+        "turnpost", "Turn your head slowly right, then left. Keep your eyes on the target."
+    ),
+    "setup.nod_slowly": QT_TRANSLATE_NOOP(
+        "turnpost", "Nod slowly up, then down. Keep your eyes on the target."
+    ),
+    "setup.turn_slowly.plus": QT_TRANSLATE_NOOP("turnpost", "slowly to the right"),
+    "setup.far_enough": QT_TRANSLATE_NOOP("turnpost", "far enough"),
+    "setup.turn_slowly.back": QT_TRANSLATE_NOOP("turnpost", "back to the middle"),
+    "setup.turn_slowly.minus": QT_TRANSLATE_NOOP("turnpost", "slowly to the left"),
+    "setup.nod_slowly.plus": QT_TRANSLATE_NOOP("turnpost", "slowly up"),
+    "setup.nod_slowly.back": QT_TRANSLATE_NOOP("turnpost", "back to the middle"),
+    "setup.nod_slowly.minus": QT_TRANSLATE_NOOP("turnpost", "slowly down"),
+    "setup.fitting": QT_TRANSLATE_NOOP("turnpost", "Thank you. Working out your measures ..."),
+    "setup.fitting_wait": QT_TRANSLATE_NOOP(
+        "turnpost", "This takes a few seconds. Rest your eyes."
+    ),
+    "setup.stop": QT_TRANSLATE_NOOP("turnpost", "Stop"),
+    "setup.progress": QT_TRANSLATE_NOOP("turnpost", "Set-up, part {part} of {parts}"),
+    "setup.failed": QT_TRANSLATE_NOOP("turnpost", "The set-up did not work."),
+    "setup.again": QT_TRANSLATE_NOOP("turnpost", "Repeat the set-up"),
+    "setup.shortened": QT_TRANSLATE_NOOP("turnpost", "Set-up done."),
+    "finding.gaze_not_fitted": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your eyes could not be followed well enough. Your head is measured, your gaze is not.",
+    ),
+    "finding.coarse_picture": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your face can not be seen well while it moves. The numbers may be rough.",
+    ),
+    "finding.other": QT_TRANSLATE_NOOP(
+        "turnpost", "The set-up has a weakness ({key}). Numbers may be rough."
+    ),
+    "finding.repeat_hint": QT_TRANSLATE_NOOP(
+        "turnpost", "Repeat the set-up with more light if you can."
+    ),
     "setup.look.note": QT_TRANSLATE_NOOP(
         "turnpost", "Look at the note on the wall. Keep your head still."
     ),
@@ -20,6 +64,7 @@ SETUP_WORDS: dict[str, object] = {
     "setup.look.lower": QT_TRANSLATE_NOOP(
         "turnpost", "Look at the lower note on the wall. Keep your head still."
     ),
+    # how it came out
     "setup.told": QT_TRANSLATE_NOOP("turnpost", "The set-up is done. This could be better:"),
     "came.gaze": QT_TRANSLATE_NOOP(
         "turnpost", "Your eyes, checked on {points} points: {off}. {verdict}"

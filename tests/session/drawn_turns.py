@@ -127,47 +127,44 @@ def compared(
     }
     for key, known in true.items():
         found = movement[key]
-        # Of the turns in which it was measured; how many is told.
-        values = np.where(np.isfinite(measured[key]), known, np.nan)
         if found["median"] is None:
             yield f"{key}.withheld", 0.0, 0.0
             continue
-        picked = {
-            "": slice(None),
-            "first_five": slice(10),
-            "last_five": slice(-10, None),
-            **(
-                {"right": slice(0, None, 2), "left": slice(1, None, 2)}
-                if "by_side" in found
-                else {}
-            ),
-        }
-        for name, which in picked.items():
-            part = (
-                found["by_side"][name]
-                if name in ("right", "left")
-                else found[name]
-                if name
-                else found
-            )
-            some = values[which][np.isfinite(values[which])]
-            yield (
-                key + "." * bool(name) + name,
-                part["median"] - np.median(some),
-                part["uncertainty"]["expanded"],
-            )
-            low, high = np.percentile(some, [25, 75])
-            yield (
-                f"{key}.spread" + "." * bool(name) + name,
-                part["spread"] - (high - low) / 2,
-                part["spread_uncertainty"],
-            )
-        difference = found["difference"]
-        if difference["value"] is None:
-            continue
-        reps = [np.nanmean(values[[k, k + 1]]) for k in (*range(0, 10, 2), *range(-10, 0, 2))]
-        yield (
-            f"{key}.difference",
-            difference["value"] - (np.mean(reps[5:]) - np.mean(reps[:5])),
-            difference["uncertainty"]["expanded"],
-        )
+        # Of the turns in which it was measured; how many is told.
+        values = np.where(np.isfinite(measured[key]), known, np.nan)
+        yield from _middles(key, found, values)
+        yield from _last_less_first(key, found["difference"], values)
+
+
+def _parts(found: dict[str, Any]) -> Iterator[tuple[str, dict[str, Any], slice]]:
+    """The parts of a figure: name, what is told of it, and the turns that are in it."""
+    yield "", found, slice(None)
+    yield "first_five", found["first_five"], slice(10)
+    yield "last_five", found["last_five"], slice(-10, None)
+    if "by_side" in found:
+        yield "right", found["by_side"]["right"], slice(0, None, 2)
+        yield "left", found["by_side"]["left"], slice(1, None, 2)
+
+
+def _middles(key: str, found: dict[str, Any], values: Array) -> Iterator[tuple[str, float, float]]:
+    """Of each part of a figure its median and its spread, as :func:`compared`."""
+    for name, part, which in _parts(found):
+        end = "." * bool(name) + name
+        some = values[which][np.isfinite(values[which])]
+        yield key + end, part["median"] - np.median(some), part["uncertainty"]["expanded"]
+        low, high = np.percentile(some, [25, 75])
+        yield f"{key}.spread{end}", part["spread"] - (high - low) / 2, part["spread_uncertainty"]
+
+
+def _last_less_first(
+    key: str, difference: dict[str, Any], values: Array
+) -> Iterator[tuple[str, float, float]]:
+    """The last five repetitions less the first five, as :func:`compared`; none if withheld."""
+    if difference["value"] is None:
+        return
+    reps = [np.nanmean(values[[k, k + 1]]) for k in (*range(0, 10, 2), *range(-10, 0, 2))]
+    yield (
+        f"{key}.difference",
+        difference["value"] - (np.mean(reps[5:]) - np.mean(reps[:5])),
+        difference["uncertainty"]["expanded"],
+    )

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 
 from tests.ui import pictures
 from tests.ui.editing import OpenEditor
-from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make
+from tests.ui.fakes import PLAN, SIZE, FakeWorld, Make, Voice
 from tests.ui.marked import Marked
 from tests.ui.patient import Person
 from tracker.plan.model import Plan
@@ -36,6 +36,13 @@ def pictures_wanted(request: pytest.FixtureRequest) -> None:
 @pytest.fixture
 def fake(tmp_path: Path) -> FakeWorld:
     return FakeWorld(tmp_path / "sessions")
+
+
+@pytest.fixture
+def voice(fake: FakeWorld) -> Voice:
+    """The world's voice, which only remembers what it said."""
+    fake.voice = voice = Voice()
+    return voice
 
 
 @pytest.fixture

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from typing import NoReturn
 
 import pytest
 from PySide6.QtCore import Qt
 
 from tests.ui.fakes import SIZE, Beats, FakeWorld, Make, Voice, grey_picture, seen, turning
 from tests.ui.patient import TURNS, Person, plan_of
+from tracker.errors import RunError
 from tracker.plan.model import Entry, Plan
 from tracker.practice.tasks import AskAfterSet, CountDown, DoSet, Prepare
 from tracker.sample import Sample
@@ -47,14 +50,41 @@ def standing(begin: Begin, **more: object) -> Person:
     return in_set(begin, **{"exercise": "stand", "posture": "standing", "seconds": 60} | more)
 
 
-def lose(person: Person, state: SourceState) -> None:
+def lose(person: Person, state: SourceState, seconds: float = 0.0) -> None:
+    """The camera goes, and stays away for so long."""
     person.fake.service.news.append(SourceChanged(state, "Webcam"))
     person.settle()
+    if seconds:
+        person.wait(seconds)
 
 
 def back(person: Person) -> None:
     person.fake.service.news.append(SourceChanged(SourceState.running))
     person.settle()
+
+
+def told_to_count(person: Person, voice: Voice, state: SourceState) -> None:
+    """The person hears and reads that they count now, and has a button to say that it is done."""
+    page = person.window.pages["practice"]
+    (told,) = [t for t in voice.texts if words.say("lost.count") in t]
+    assert words.say(f"trouble.{state}") in told
+    assert page.remedy.isVisible() and page.done.isVisible()
+    for key in ("lost.count", f"trouble.{state}.do"):
+        assert words.say(key) in page.remedy.text()
+
+
+@contextmanager
+def nothing_measures(person: Person) -> Iterator[None]:
+    """No measuring can be begun; afterwards it can."""
+
+    def broken(source: object, profile: object) -> NoReturn:
+        raise RunError("no memory")
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(person.fake, "_service", broken)
+        person.director._world = person.fake.world()
+        yield
+    person.director._world = person.fake.world()
 
 
 @pytest.mark.parametrize("state", GONE)
@@ -64,8 +94,7 @@ def test_a_standing_set_pauses_and_says_what_is_wrong_and_what_to_do(
     fake.voice = voice = Voice()
     person = standing(begin)
     voice.spoken.clear()
-    lose(person, state)
-    person.wait(LOST_S - 0.5)
+    lose(person, state, LOST_S - 0.5)
     assert person.director.phase == Phase.exercise
     person.wait(1.0)
     assert person.director.phase == Phase.paused and isinstance(person.director.task, DoSet)
@@ -87,8 +116,7 @@ def test_a_standing_set_pauses_and_says_what_is_wrong_and_what_to_do(
 def test_a_taken_camera_says_how_to_stand_in_a_call(begin: Begin, fake: FakeWorld) -> None:
     fake.voice = voice = Voice()
     person = standing(begin)
-    lose(person, SourceState.busy)
-    person.wait(2.5)
+    lose(person, SourceState.busy, 2.5)
     for part in ("video off", "helper", "second device"):
         assert part in voice.texts[-1]
 
@@ -96,8 +124,7 @@ def test_a_taken_camera_says_how_to_stand_in_a_call(begin: Begin, fake: FakeWorl
 def test_a_stutter_pauses_nothing(begin: Begin) -> None:
     person = standing(begin)
     for _ in range(3):
-        lose(person, SourceState.silent)
-        person.wait(LOST_S - 0.5)
+        lose(person, SourceState.silent, LOST_S - 0.5)
         back(person)
     assert person.director.phase == Phase.exercise
 
@@ -105,8 +132,7 @@ def test_a_stutter_pauses_nothing(begin: Begin) -> None:
 def test_one_trouble_after_another_is_one(begin: Begin) -> None:
     person = standing(begin)
     for state in (SourceState.silent, SourceState.hanging, SourceState.unplugged):
-        lose(person, state)
-        person.wait(0.75)
+        lose(person, state, 0.75)
     assert person.director.phase == Phase.paused
     assert person.director.lost_keys[0] == "trouble.unplugged"
 
@@ -115,8 +141,7 @@ def test_it_goes_on_by_ones_own_key_once_the_camera_is_back(begin: Begin, fake: 
     fake.voice = voice = Voice()
     person = standing(begin)
     left_s = person.director.set_left_s
-    lose(person, SourceState.unplugged)
-    person.wait(3.0)
+    lose(person, SourceState.unplugged, 3.0)
     # With no camera the key only says it once more.
     person.press(Qt.Key.Key_Space)
     assert person.director.phase == Phase.paused
@@ -134,8 +159,7 @@ def test_it_goes_on_by_ones_own_key_once_the_camera_is_back(begin: Begin, fake: 
 
 def test_it_can_be_ended_while_the_camera_is_gone(begin: Begin) -> None:
     person = standing(begin)
-    lose(person, SourceState.unplugged)
-    person.wait(3.0)
+    lose(person, SourceState.unplugged, 3.0)
     person.press(Qt.Key.Key_Escape)
     assert isinstance(person.director.task, AskAfterSet)
 
@@ -143,8 +167,7 @@ def test_it_can_be_ended_while_the_camera_is_gone(begin: Begin) -> None:
 def test_one_that_failed_for_good_is_opened_anew_by_the_key(begin: Begin) -> None:
     person = standing(begin)
     services = len(person.fake.services)
-    lose(person, SourceState.failed)
-    person.wait(3.0)
+    lose(person, SourceState.failed, 3.0)
     before_s = person.director.now_s
     person.press(Qt.Key.Key_Space)
     assert len(person.fake.services) == services + 1
@@ -164,8 +187,7 @@ def test_no_standing_set_begins_without_its_camera(begin: Begin, fake: FakeWorld
     fake.voice = voice = Voice()
     person = to_place(begin, exercise="stand", posture="standing", seconds=60)
     assert isinstance(person.director.task, CountDown)
-    lose(person, SourceState.hanging)
-    person.wait(12.0)
+    lose(person, SourceState.hanging, 12.0)
     assert person.director.phase == Phase.paused
     assert words.say("say.begin") not in voice.texts
     person.press(Qt.Key.Key_Escape)
@@ -175,8 +197,7 @@ def test_no_standing_set_begins_without_its_camera(begin: Begin, fake: FakeWorld
 def test_nor_does_one_go_on_without_it_after_ones_own_pause(begin: Begin) -> None:
     person = standing(begin)
     person.press(Qt.Key.Key_Space)
-    lose(person, SourceState.unplugged)
-    person.wait(3.0)
+    lose(person, SourceState.unplugged, 3.0)
     assert person.director.phase == Phase.paused and not person.director.paused_by_camera
     person.press(Qt.Key.Key_Space)
     assert person.director.phase == Phase.paused and person.director.paused_by_camera
@@ -190,8 +211,7 @@ def test_with_the_eyes_shut_one_is_told_to_open_them(
     exercise = "stand" if posture == "standing" else "turns-on-target"
     dose = {"seconds": 60} if posture == "standing" else {"repetitions": 20, "seconds": None}
     person = standing(begin, eyes="closed", posture=posture, exercise=exercise, **dose)
-    lose(person, SourceState.unplugged)
-    person.wait(3.0)
+    lose(person, SourceState.unplugged, 3.0)
     assert person.director.phase == Phase.paused
     assert voice.texts[-1].startswith(words.say("say.open_eyes"))
 
@@ -199,8 +219,7 @@ def test_with_the_eyes_shut_one_is_told_to_open_them(
 def test_without_a_voice_the_beats_stop_and_three_tell_it(begin: Begin, fake: FakeWorld) -> None:
     person = standing(begin, exercise="turns-on-target", seconds=60)
     assert isinstance(fake.beats, Beats)
-    lose(person, SourceState.unplugged)
-    person.wait(3.0)
+    lose(person, SourceState.unplugged, 3.0)
     assert person.director.phase == Phase.paused
     assert fake.beats.sounding == (180.0, 0.99)
 
@@ -216,8 +235,7 @@ def test_in_large_text_it_all_stands_on_the_page(
     person = standing(large)
     person.window.resize(*size)
     person.settle()
-    lose(person, state)
-    person.wait(3.0)
+    lose(person, state, 3.0)
     page = person.window.pages["practice"]
     large_one = not page.board.how.isHidden()
     shown = page.board.how if large_one else page.remedy
@@ -237,8 +255,7 @@ def test_where_a_helper_reads_it_stands_large_and_nothing_sounds(
     person = standing(begin)
     person.director._led_by = "reader"
     voice.spoken.clear()
-    lose(person, SourceState.unplugged)
-    person.wait(3.0)
+    lose(person, SourceState.unplugged, 3.0)
     page = person.window.pages["practice"]
     assert person.director.phase == Phase.paused and not voice.texts
     assert fake.beats.sounding is None
@@ -257,8 +274,7 @@ def test_a_seated_set_goes_on_and_the_page_says_what_to_do(
     person.measured(4.0, still)
     page = person.window.pages["practice"]
     assert person.director.phase == Phase.exercise and not page.remedy.isVisible()
-    lose(person, state)
-    person.wait(6.0)
+    lose(person, state, 6.0)
     assert person.director.phase == Phase.exercise
     if state in TROUBLES:
         assert page.cue.text() == words.say(f"trouble.{state}")

@@ -12,9 +12,8 @@ from PySide6.QtWidgets import QApplication
 from tests.ui.fakes import FakeWorld, Make, Voice, answer_fit, seen, turning
 from tests.ui.patient import TURNS, Person, plan_of, turned
 from tests.ui.pictures import keep
-from tests.ui.test_camera_lost import GONE, back, lose
+from tests.ui.test_camera_lost import GONE, back, lose, nothing_measures, told_to_count
 from tests.ui.test_window import cut_in
-from tracker.errors import RunError
 from tracker.session.flags import COUNT_LOST
 from tracker.session.projections import session_record
 from tracker.session.summary import summarise
@@ -26,12 +25,6 @@ from ui.session_lost import LOST_S
 Begin = Callable[..., Person]
 
 
-@pytest.fixture
-def voice(fake: FakeWorld) -> Voice:
-    fake.voice = voice = Voice()
-    return voice
-
-
 def at_camera(make: Make, fake: FakeWorld, **more: Any) -> Person:
     person = Person(make(**more), fake)
     person.director.start()
@@ -39,9 +32,14 @@ def at_camera(make: Make, fake: FakeWorld, **more: Any) -> Person:
     return person
 
 
-def in_setup(make: Make, fake: FakeWorld, **more: Any) -> Person:
+def in_picture(make: Make, fake: FakeWorld, **more: Any) -> Person:
     person = at_camera(make, fake, **more)
     person.measured(0.5, seen)
+    return person
+
+
+def in_setup(make: Make, fake: FakeWorld, **more: Any) -> Person:
+    person = in_picture(make, fake, **more)
     person.director.begin_setup()
     person.settle()
     person.measured(2.0, seen)
@@ -65,6 +63,12 @@ def alone(make: Make, fake: FakeWorld, exercise: str = "turns-on-target", **more
     return person
 
 
+def at_mark(make: Make, fake: FakeWorld) -> Person:
+    person = at_choice(make, fake)
+    person.director.open_mark()
+    return person
+
+
 def page_of(person: Person) -> Any:
     return person.window.stack.currentWidget()
 
@@ -77,18 +81,13 @@ def test_alone_the_person_is_told_and_counts(
     make: Make, fake: FakeWorld, voice: Voice, state: SourceState
 ) -> None:
     person = alone(make, fake)
-    page = page_of(person)
     turned(person, 4.0)
-    assert not page.done.isVisible()
+    assert not page_of(person).done.isVisible()
     voice.spoken.clear()
-    lose(person, state)
-    person.wait(LOST_S + 1.0)
+    lose(person, state, LOST_S + 1.0)
     assert person.director.phase == Phase.exercise
-    (told,) = [t for t in voice.texts if words.say("lost.count") in t]
-    assert words.say(f"trouble.{state}") in told
-    for key in ("lost.count", f"trouble.{state}.do"):
-        assert words.say(key) in page.remedy.text()
-    assert page.done.isVisible() and not cut_in(person.window)
+    told_to_count(person, voice, state)
+    assert not cut_in(person.window)
     person.choose("Done")
     assert person.director.phase == Phase.summary and person.director.ended == "finished"
     summary = summarise(session_record(fake.recordings[-1].journal.content()))
@@ -101,8 +100,7 @@ def test_alone_nobody_does_more_than_is_asked_for(make: Make, fake: FakeWorld) -
     person = alone(make, fake)
     start_s = fake.service.time_s
     person.measured(6.5, lambda t: turning(t, start_s))
-    lose(person, SourceState.unplugged)
-    person.wait(8.0)
+    lose(person, SourceState.unplugged, 8.0)
     back(person)
     while person.director.phase == Phase.exercise and fake.service.time_s < start_s + 40.0:
         person.measured(0.5, lambda t: turning(t, start_s))
@@ -112,8 +110,7 @@ def test_alone_nobody_does_more_than_is_asked_for(make: Make, fake: FakeWorld) -
 def test_alone_a_pause_forgets_neither_count_nor_gap(make: Make, fake: FakeWorld) -> None:
     person = alone(make, fake)
     turned(person, 4.0)
-    lose(person, SourceState.hanging)
-    person.wait(4.0)
+    lose(person, SourceState.hanging, 4.0)
     person.press(Qt.Key.Key_Space)
     person.wait(60.0)
     assert person.director.phase == Phase.paused
@@ -129,8 +126,7 @@ def test_alone_a_pause_forgets_neither_count_nor_gap(make: Make, fake: FakeWorld
 
 def test_the_next_exercise_alone_is_counted_again(make: Make, fake: FakeWorld) -> None:
     person = alone(make, fake)
-    lose(person, SourceState.unplugged)
-    person.wait(4.0)
+    lose(person, SourceState.unplugged, 4.0)
     person.choose("Done")
     person.director.again()
     person.director.start_exercise(Dose("turns-on-target", 3, 60.0))
@@ -147,35 +143,26 @@ def test_the_next_exercise_alone_is_counted_again(make: Make, fake: FakeWorld) -
 def test_alone_a_stutter_changes_nothing(make: Make, fake: FakeWorld) -> None:
     person = alone(make, fake)
     for _ in range(3):
-        lose(person, SourceState.silent)
-        person.wait(LOST_S - 0.5)
+        lose(person, SourceState.silent, LOST_S - 0.5)
         back(person)
     assert not person.director.count_lost and not page_of(person).done.isVisible()
 
 
 @pytest.mark.parametrize("percent", [100, 200])
 def test_no_exercise_begins_where_nothing_can_measure(
-    make: Make, fake: FakeWorld, monkeypatch: pytest.MonkeyPatch, percent: int
+    make: Make, fake: FakeWorld, percent: int
 ) -> None:
     person = at_choice(make, fake, percent=percent)
     lose(person, SourceState.failed)
     for key in ("trouble.failed", "trouble.failed.do"):
         assert words.say(key) in page_of(person).trouble.text()
-    real = fake._service
-
-    def broken(source: Any, profile: Any) -> Any:
-        raise RunError("no memory")
-
-    monkeypatch.setattr(fake, "_service", broken)
-    person.director._world = fake.world()
-    page_of(person).start.click()
-    person.settle()
+    with nothing_measures(person):
+        page_of(person).start.click()
+        person.settle()
     # It would count down for ever: the clock is that of the measuring.
     assert person.director.phase == Phase.choose and page_of(person).trouble.isVisible()
     keep(person.window, f"pages/choose-without-camera-{percent}")
     assert not cut_in(person.window)
-    monkeypatch.setattr(fake, "_service", real)
-    person.director._world = fake.world()
     page_of(person).start.click()
     person.measured(3.2, seen)
     assert person.director.phase == Phase.exercise and fake.service.profile == "the person"
@@ -192,8 +179,7 @@ def test_a_set_up_waits_for_its_camera_and_begins_anew(
     back(person)
     page = page_of(person)
     voice.spoken.clear()
-    lose(person, state)
-    person.wait(LOST_S + 0.5)
+    lose(person, state, LOST_S + 0.5)
     assert page.line.text() == words.say(f"trouble.{state}")
     assert words.say(f"trouble.{state}.do") in page.message.text() and page.message.isVisible()
     assert not page.field.offsets
@@ -220,8 +206,7 @@ def test_a_set_up_waits_for_its_camera_and_begins_anew(
 def test_a_stutter_does_not_begin_a_set_up_anew(make: Make, fake: FakeWorld) -> None:
     person = in_setup(make, fake)
     first = person.director._asked[0].step.from_s
-    lose(person, SourceState.silent)
-    person.wait(LOST_S - 0.5)
+    lose(person, SourceState.silent, LOST_S - 0.5)
     back(person)
     person.wait(1.0)
     assert person.director._asked[0].step.from_s == first
@@ -229,8 +214,7 @@ def test_a_stutter_does_not_begin_a_set_up_anew(make: Make, fake: FakeWorld) -> 
 
 def test_a_set_up_that_waits_can_be_left(make: Make, fake: FakeWorld) -> None:
     person = in_setup(make, fake)
-    lose(person, SourceState.unplugged)
-    person.wait(60.0)
+    lose(person, SourceState.unplugged, 60.0)
     person.press(Qt.Key.Key_Escape)
     assert person.director.phase == Phase.welcome and person.director.trouble is None
 
@@ -266,19 +250,12 @@ def test_a_set_up_whose_camera_failed_for_good_can_be_begun_again(
     assert fake.service.fit_steps is not None
 
 
-def test_a_set_up_without_anything_to_measure_says_so(
-    make: Make, fake: FakeWorld, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_a_set_up_without_anything_to_measure_says_so(make: Make, fake: FakeWorld) -> None:
     person = in_setup(make, fake)
     lose(person, SourceState.failed)
-
-    def broken(source: Any, profile: Any) -> Any:
-        raise RunError("no memory")
-
-    monkeypatch.setattr(fake, "_service", broken)
-    person.director._world = fake.world()
-    page_of(person).again.click()
-    person.settle()
+    with nothing_measures(person):
+        page_of(person).again.click()
+        person.settle()
     assert person.director.phase == Phase.setup_failed
     assert words.say("trouble.failed") in page_of(person).message.text()
 
@@ -290,12 +267,10 @@ def test_a_set_up_without_anything_to_measure_says_so(
 def test_no_verdict_is_left_of_a_picture_that_is_gone(
     make: Make, fake: FakeWorld, state: SourceState
 ) -> None:
-    person = at_camera(make, fake)
-    person.measured(0.5, seen)
+    person = in_picture(make, fake)
     page = page_of(person)
     assert page.verdict.text() == words.say("verdict.good") and page.next.isEnabled()
-    lose(person, state)
-    person.wait(LOST_S + 0.5)
+    lose(person, state, LOST_S + 0.5)
     assert page.verdict.text() == words.say(f"trouble.{state}")
     assert page.what_to_do.isVisible() and not page.next.isEnabled()
     assert page.what_to_do.text() == words.say(f"trouble.{state}.do")
@@ -311,15 +286,13 @@ def test_no_verdict_is_left_of_a_picture_that_is_gone(
 def test_a_check_by_a_mark_ends_and_says_why(
     make: Make, fake: FakeWorld, voice: Voice, state: SourceState
 ) -> None:
-    person = at_choice(make, fake)
-    person.director.open_mark()
+    person = at_mark(make, fake)
     person.director.begin_mark(1500.0, 600.0)
     person.measured(1.0, seen)
     page = page_of(person)
     assert person.director.mark is not None
     voice.spoken.clear()
-    lose(person, state)
-    person.wait(LOST_S + 0.5)
+    lose(person, state, LOST_S + 0.5)
     # The camera may stand elsewhere by now.
     assert person.director.mark is None and page.begin.isVisible()
     for key in (f"trouble.{state}", f"trouble.{state}.do"):
@@ -334,14 +307,12 @@ def test_a_check_by_a_mark_ends_and_says_why(
 def test_a_camera_that_goes_is_told_before_lengths_that_lack(
     make: Make, fake: FakeWorld, voice: Voice, state: SourceState
 ) -> None:
-    person = at_choice(make, fake)
-    person.director.open_mark()
+    person = at_mark(make, fake)
     person.measured(1.0, seen)
     page = page_of(person)
     page.begin.click()
     assert page.said.text() == words.say("mark.unset")
-    lose(person, state)
-    person.wait(LOST_S + 0.5)
+    lose(person, state, LOST_S + 0.5)
     assert words.say(f"trouble.{state}") in page.said.text()
     back(person)
     assert page.said.text() == words.say("mark.unset")

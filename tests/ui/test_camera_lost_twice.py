@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
 
 from tests.ui.fakes import FakeWorld, Make, Voice, answer_fit, grey_picture, seen, turning
 from tests.ui.patient import Person
-from tests.ui.test_camera_lost import back, lose, standing
-from tests.ui.test_camera_lost_alone import alone, at_camera, at_choice, in_setup, page_of
+from tests.ui.test_camera_lost import back, lose, nothing_measures, standing
+from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup, page_of
 from tests.ui.test_share_holds import in_call
-from tracker.errors import RunError
 from tracker.plan.model import Entry
 from tracker.vision.messages import FitFailed, SourceState
 from ui import words
@@ -21,12 +19,6 @@ from ui.session_flow import Dose, Phase
 from ui.session_lost import LOST_S
 
 Begin = Callable[..., Person]
-
-
-@pytest.fixture
-def voice(fake: FakeWorld) -> Voice:
-    fake.voice = voice = Voice()
-    return voice
 
 
 def tick(person: Person) -> None:
@@ -41,8 +33,7 @@ def test_alone_nobody_does_more_where_it_went_before(
 ) -> None:
     # Gone while one chose: the exercise has no picture from its beginning on.
     person = at_choice(make, fake)
-    lose(person, SourceState.unplugged)
-    person.wait(4.0)
+    lose(person, SourceState.unplugged, 4.0)
     person.director.start_exercise(Dose("turns-on-target", 12, 60.0))
     while person.director.phase == Phase.countdown:
         tick(person)
@@ -59,8 +50,7 @@ def test_alone_nobody_does_more_where_it_went_before(
 def test_alone_a_pause_of_ones_own_is_none_of_the_camera(begin: Begin) -> None:
     # A session of a plan ends in a pause for the camera's sake; an exercise alone comes after.
     person = standing(begin)
-    lose(person, SourceState.unplugged)
-    person.wait(4.0)
+    lose(person, SourceState.unplugged, 4.0)
     assert person.director.paused_by_camera
     person.director.end_today()
     person.settle()
@@ -84,8 +74,7 @@ def test_alone_ones_picture_goes_with_its_button(make: Make, fake: FakeWorld) ->
     page.show_me.click()
     person.measured(1.0, seen)
     assert page.picture.isVisible()
-    lose(person, SourceState.unplugged)
-    person.wait(4.0)
+    lose(person, SourceState.unplugged, 4.0)
     back(person)
     person.measured(1.0, seen)
     # The camera is back, and the button is not.
@@ -95,12 +84,10 @@ def test_alone_ones_picture_goes_with_its_button(make: Make, fake: FakeWorld) ->
 
 def test_another_trouble_is_said_too(make: Make, fake: FakeWorld, voice: Voice) -> None:
     person = alone(make, fake)
-    lose(person, SourceState.restarting)
-    person.wait(4.0)
+    lose(person, SourceState.restarting, 4.0)
     voice.spoken.clear()
     for state in (SourceState.unplugged, SourceState.silent, SourceState.unplugged):
-        lose(person, state)
-        person.wait(5.0)
+        lose(person, state, 5.0)
     # Said once, and what passes by itself not at all.
     told = words.say("trouble.unplugged"), words.say("trouble.unplugged.do")
     assert voice.texts == [" ".join(told)]
@@ -152,8 +139,7 @@ def test_a_fit_that_ended_with_its_measuring_is_said(make: Make, fake: FakeWorld
 def test_then_try_again_stands_only_by_its_button(
     make: Make, fake: FakeWorld, state: SourceState
 ) -> None:
-    person = at_camera(make, fake)
-    person.measured(0.5, seen)
+    person = in_picture(make, fake)
     lose(person, state)
     page = page_of(person)
     assert page.retry.isVisible() and "try again" in page.what_to_do.text()
@@ -162,14 +148,13 @@ def test_then_try_again_stands_only_by_its_button(
     person.director.begin_setup()
     person.settle()
     person.measured(2.0, seen)
-    lose(person, state)
-    person.wait(LOST_S + 0.5)
+    lose(person, state, LOST_S + 0.5)
     assert "try again" not in page_of(person).message.text().lower()
 
 
 @pytest.mark.parametrize("inside", [False, True])
 def test_a_check_by_a_mark_recovers_from_a_camera_that_failed(
-    make: Make, fake: FakeWorld, monkeypatch: pytest.MonkeyPatch, inside: bool
+    make: Make, fake: FakeWorld, inside: bool
 ) -> None:
     person = at_choice(make, fake)
     if inside:
@@ -179,21 +164,13 @@ def test_a_check_by_a_mark_recovers_from_a_camera_that_failed(
     services = len(fake.services)
     if not inside:
         person.director.open_mark()
-    real = fake._service
-
-    def broken(source: Any, profile: Any) -> Any:
-        raise RunError("no memory")
-
     if inside:
         # Without anything that measures it doesn't begin: it would wait for ever.
-        monkeypatch.setattr(fake, "_service", broken)
-        person.director._world = fake.world()
-        person.director.begin_mark(1500.0, 600.0)
-        person.settle()
+        with nothing_measures(person):
+            person.director.begin_mark(1500.0, 600.0)
+            person.settle()
         assert person.director.mark is None
         assert words.say("trouble.failed") in page_of(person).said.text()
-        monkeypatch.setattr(fake, "_service", real)
-        person.director._world = fake.world()
     person.director.begin_mark(1500.0, 600.0)
     back(person)
     person.measured(1.0, seen)
@@ -212,8 +189,7 @@ def test_in_a_call_done_has_its_room_beside_the_pictures_button(
     # So narrow that "Done" begins a row of its own.
     narrow = next(w for w in range(width, 200, -10) if row.heightForWidth(w) > before_px)
     kept = [row.heightForWidth(w) for w in (width, narrow, narrow - 100)]
-    lose(person, SourceState.unplugged)
-    person.wait(LOST_S + 1.0)
+    lose(person, SourceState.unplugged, LOST_S + 1.0)
     assert page.done.isVisible() and page.show_me.isVisible()
     assert [row.heightForWidth(w) for w in (width, narrow, narrow - 100)] == kept
     assert page.done in page._buttons._may_come()

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from tests.ui.fakes import SIZE, FakeWorld, Voice, seen, turning
 from tests.ui.patient import ENTER, TURNS, Person, plan_of, turned
 from tests.ui.pictures import keep
-from tests.ui.test_camera_lost import GONE, back, in_set, lose, still
+from tests.ui.test_camera_lost import GONE, back, in_set, lose, still, told_to_count
 from tests.ui.test_planned_pages import after_a_set
 from tests.ui.test_window import cut_in
 from tracker.exercises.catalogue import CATALOGUE, needs_body
@@ -39,12 +39,6 @@ GOING_ON = [e for e in WATCHED if e not in FAR] + ["turns-on-target"]
 GONE_NOW = SourceState.unplugged
 
 
-@pytest.fixture
-def voice(fake: FakeWorld) -> Voice:
-    fake.voice = voice = Voice()
-    return voice
-
-
 def seated(begin: Begin, exercise: str, **more: object) -> Person:
     return in_set(begin, **{"exercise": exercise, "repetitions": 12} | more)
 
@@ -66,16 +60,11 @@ def test_it_goes_on_and_the_person_counts(
     page = practice_page(person)
     assert not page.done.isVisible()
     voice.spoken.clear()
-    lose(person, GONE_NOW)
-    person.wait(LOST_S - 0.5)
+    lose(person, GONE_NOW, LOST_S - 0.5)
     assert not page.done.isVisible() and words.say("lost.count") not in page.remedy.text()
     person.wait(1.5)
     assert person.director.phase == Phase.exercise and isinstance(person.director.task, DoSet)
-    assert page.done.isVisible() and page.remedy.isVisible()
-    assert words.say("trouble.unplugged.do") in page.remedy.text()
-    assert words.say("lost.count") in page.remedy.text()
-    told = [t for t in voice.texts if words.say("lost.count") in t]
-    assert len(told) == 1 and words.say("trouble.unplugged") in told[0]
+    told_to_count(person, voice, GONE_NOW)
     person.wait(3.0)
     person.choose("Done")
     task = person.director.task
@@ -92,8 +81,7 @@ def test_the_own_count_is_saved_beside_that_of_the_camera(
     turned(person, seen_s)
     counted = fake.recordings[-1].repetitions
     assert counted == (3 if seen_s else 0)
-    lose(person, GONE_NOW)
-    person.wait(4.0)
+    lose(person, GONE_NOW, 4.0)
     person.choose("Done")
     person.choose("Clear")
     count = person.window.pages["task"].count
@@ -134,8 +122,7 @@ def test_the_next_set_is_counted_by_the_camera_again(begin: Begin) -> None:
     person = begin(plan_of(one, other))
     person.get_in_place(0)
     person.measured(4.0, still)
-    lose(person, GONE_NOW)
-    person.wait(4.0)
+    lose(person, GONE_NOW, 4.0)
     assert person.director.count_lost
     person.choose("Done")
     person.choose("Go on")
@@ -153,8 +140,7 @@ def test_the_next_set_is_counted_by_the_camera_again(begin: Begin) -> None:
 def test_a_stutter_asks_for_nothing(begin: Begin) -> None:
     person = seated(begin, "shoulders-back")
     for _ in range(3):
-        lose(person, SourceState.silent)
-        person.wait(LOST_S - 0.5)
+        lose(person, SourceState.silent, LOST_S - 0.5)
         back(person)
     assert not practice_page(person).done.isVisible() and not person.director.count_lost
 
@@ -162,8 +148,7 @@ def test_a_stutter_asks_for_nothing(begin: Begin) -> None:
 def test_once_it_counts_again_that_is_said(begin: Begin, voice: Voice) -> None:
     person = seated(begin, "shoulders-back")
     page = practice_page(person)
-    lose(person, GONE_NOW)
-    person.wait(4.0)
+    lose(person, GONE_NOW, 4.0)
     back(person)
     assert voice.texts[-1] == words.say("lost.again")
     assert page.cue.text() == words.say("lost.again") and not page.remedy.isVisible()
@@ -176,8 +161,7 @@ def test_who_chose_silence_reads_it(begin: Begin, voice: Voice) -> None:
     person = seated(begin, "shoulders-back")
     person.director.sounds = "silence"
     voice.spoken.clear()
-    lose(person, GONE_NOW)
-    person.wait(4.0)
+    lose(person, GONE_NOW, 4.0)
     back(person)
     person.wait(0.5)
     assert voice.texts == []
@@ -185,8 +169,7 @@ def test_who_chose_silence_reads_it(begin: Begin, voice: Voice) -> None:
 
 def test_a_timed_set_ends_by_its_time(begin: Begin) -> None:
     person = seated(begin, "shoulders-back", repetitions=None, seconds=30)
-    lose(person, GONE_NOW)
-    person.wait(4.0)
+    lose(person, GONE_NOW, 4.0)
     page = practice_page(person)
     assert person.director.phase == Phase.exercise and not page.done.isVisible()
     assert page.remedy.text() == words.say("trouble.unplugged.do")
@@ -209,8 +192,7 @@ def test_bends_to_the_floor_and_what_is_out_of_reach_pause(
 ) -> None:
     person = seated(begin, exercise)
     voice.spoken.clear()
-    lose(person, state)
-    person.wait(LOST_S + 1.0)
+    lose(person, state, LOST_S + 1.0)
     assert person.director.phase == Phase.paused and person.director.paused_by_camera
     for key in ("lost.paused", f"trouble.{state}", f"trouble.{state}.do"):
         assert words.say(key) in voice.texts[-1]
@@ -235,8 +217,7 @@ def lost_and_back(person: Person, seen_s: float, gone_s: float) -> float:
     """Turns at the beat's pace, with a gap in the middle; gives when they began."""
     start_s = person.fake.service.time_s
     turning_on(person, seen_s, start_s)
-    lose(person, GONE_NOW)
-    person.wait(gone_s)
+    lose(person, GONE_NOW, gone_s)
     assert person.director.count_lost
     back(person)
     return start_s
@@ -282,8 +263,7 @@ def test_without_a_gap_two_more_is_said(begin: Begin, fake: FakeWorld, voice: Vo
 def test_time_in_a_pause_is_no_time_to_practise(begin: Begin, fake: FakeWorld) -> None:
     person = seated(begin, "turns-on-target", tempo_bpm=60.0)
     turning_on(person, 4.5, fake.service.time_s)
-    lose(person, GONE_NOW)
-    person.wait(4.0)
+    lose(person, GONE_NOW, 4.0)
     person.press(Qt.Key.Key_Space)
     assert person.director.phase == Phase.paused
     person.wait(60.0)
@@ -295,8 +275,7 @@ def test_time_in_a_pause_is_no_time_to_practise(begin: Begin, fake: FakeWorld) -
 
 def test_while_it_is_gone_the_beat_alone_comes_to_the_end(begin: Begin) -> None:
     person = seated(begin, "turns-on-target", tempo_bpm=60.0)
-    lose(person, GONE_NOW)
-    person.wait(20.0)
+    lose(person, GONE_NOW, 20.0)
     assert isinstance(person.director.task, DoSet)
     person.wait(4.0)
     assert isinstance(person.director.task, AskAfterSet)
@@ -395,8 +374,7 @@ def test_it_all_stands_on_the_page(
     person = seated(sized, exercise)
     person.window.resize(*size)
     person.settle()
-    lose(person, SourceState.busy)
-    person.wait(4.0)
+    lose(person, SourceState.busy, 4.0)
     page = practice_page(person)
     keep(person.window, f"pages/count-lost-{exercise}-{percent}-{size[0]}")
     assert not cut_in(person.window)

@@ -9,7 +9,7 @@ from math import nan
 import pytest
 from PySide6.QtCore import Qt
 
-from tests.ui.fakes import FakeWorld, Voice
+from tests.ui.fakes import Voice
 from tests.ui.patient import WALK, Person, plan_of
 from tests.ui.test_planned_pages import offered, said
 from tracker.exercises.catalogue import CATALOGUE, GUIDED
@@ -25,12 +25,6 @@ Begin = Callable[..., Person]
 STAIRS = Entry(entry_id="stairs", exercise="stairs", repetitions=2)
 PARTNER = Entry(entry_id="partner", exercise="partner-turns", repetitions=2)
 GUIDES = {e.id: e.guide for e in CATALOGUE.values() if e.guide is not None}
-
-
-@pytest.fixture
-def voice(fake: FakeWorld) -> Voice:
-    fake.voice = voice = Voice()
-    return voice
 
 
 def in_the_set(person: Person, answers: int = 2) -> None:

@@ -23,12 +23,6 @@ SLOW_BPM = 60.0
 HELD = Entry(entry_id="held", exercise="shoulders-back", repetitions=5)
 
 
-@pytest.fixture
-def voice(fake: FakeWorld) -> Voice:
-    fake.voice = voice = Voice()
-    return voice
-
-
 def to_countdown(begin: Begin, sounds: str = "voice") -> Person:
     """Somebody whose seated set is counted down to, from its first moment on."""
     person = begin(plan_of(TURNS))

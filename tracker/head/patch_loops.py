@@ -81,15 +81,8 @@ def moves(
             square += seen[i] * seen[i]
         cosine[k] = facing / np.sqrt(square)
         pose_rows(turned, seen, focal_px, here)
-        # Pixels here for a move of the body point in its own axes ...
-        for i in range(2):
-            for j in range(3):
-                place[i, j] = (
-                    here[i, 3] * rotation[0, j]
-                    + here[i, 4] * rotation[1, j]
-                    + here[i, 5] * rotation[2, j]
-                )
-        # ... and for a pixel at rest, whose inverse brings shifts back to rest.
+        _in_own_axes(here, rotation, place)
+        # Pixels here for a pixel at rest, whose inverse brings shifts back to rest.
         a = _slope(place, tangents_mm, k, 0, 0)
         b = _slope(place, tangents_mm, k, 0, 1)
         c = _slope(place, tangents_mm, k, 1, 0)
@@ -103,15 +96,34 @@ def moves(
         for j in range(6):
             by_pose[k, 0, j] = (d * here[0, j] - b * here[1, j]) / area
             by_pose[k, 1, j] = (a * here[1, j] - c * here[0, j]) / area
-        depth = centres_mm[k, 2] + rest_mm[2]
-        x, y = 0.0, 0.0
-        for j in range(3):
-            ray = (centres_mm[k, j] + rest_mm[j]) / depth
-            x += place[0, j] * ray
-            y += place[1, j] * ray
+        x, y = _along_ray(place, centres_mm, k, rest_mm)
         by_depth[k, 0] = (d * x - b * y) / area
         by_depth[k, 1] = (a * y - c * x) / area
     return by_pose, by_depth, to_here, cosine
+
+
+@compiled
+def _in_own_axes(here: Array, rotation: Array, place: Array) -> None:
+    """Fill in ``(2, 3)`` pixels for a move of the body point in its own axes."""
+    for i in range(2):
+        for j in range(3):
+            place[i, j] = (
+                here[i, 3] * rotation[0, j]
+                + here[i, 4] * rotation[1, j]
+                + here[i, 5] * rotation[2, j]
+            )
+
+
+@compiled
+def _along_ray(place: Array, centres_mm: Array, k: int, rest_mm: Array) -> tuple[float, float]:
+    """Pixels for a millimetre of depth along the ray at rest, sideways and upwards."""
+    depth = centres_mm[k, 2] + rest_mm[2]
+    x, y = 0.0, 0.0
+    for j in range(3):
+        ray = (centres_mm[k, j] + rest_mm[j]) / depth
+        x += place[0, j] * ray
+        y += place[1, j] * ray
+    return x, y
 
 
 @compiled

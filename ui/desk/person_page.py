@@ -136,6 +136,15 @@ class PersonPage(QWidget):
         self.filters = Filters()
         self.trends, self.sessions = TrendTable(), SessionTable()
         self.key = desk_words(words.say("desk.key"), soft=True)
+        self._make_tabs()
+        self._make_head()
+        self._lay_out()
+        self.reasons.opened.connect(self.opened)
+        self.sessions.chosen.connect(lambda row: self.opened.emit(row.place))
+        self.filters.changed.connect(self.fill)
+
+    def _make_tabs(self) -> None:
+        """Trends, sessions and scores, of which one is in sight."""
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         trends = QWidget()
@@ -147,22 +156,27 @@ class PersonPage(QWidget):
         self.tabs.addTab(trends, words.say("desk.trends"))
         self.tabs.addTab(self.sessions, words.say("desk.sessions"))
         self.tabs.addTab(self.scores, words.say("scores.tab"))
-        inner = QWidget()
-        self._column = column = QVBoxLayout(inner)
-        column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
-        column.setSpacing(theme.S)
+
+    def _make_head(self) -> None:
+        """Who it is, and the buttons of what can be done for them."""
         who = QVBoxLayout()
         who.setSpacing(0)
         who.addWidget(self.name)
         who.addWidget(self.about)
-        self._head = head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        head.addLayout(who, 1)
+        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._head.addLayout(who, 1)
         self.plan = small_button(words.say("desk.plan"))
         self.plan.clicked.connect(self.plan_wanted)
         self.baseline = small_button(words.say("desk.together"))
         self.baseline.clicked.connect(self.baseline_wanted)
-        head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
-        column.addLayout(head)
+        self._head.addWidget(row_of([self.plan, self.baseline, self.report.button]))
+
+    def _lay_out(self) -> None:
+        inner = QWidget()
+        self._column = column = QVBoxLayout(inner)
+        column.setContentsMargins(theme.M, theme.S, theme.M, theme.S)
+        column.setSpacing(theme.S)
+        column.addLayout(self._head)
         column.addWidget(self.report.said)
         column.addWidget(self._make_offer())
         for part in (
@@ -186,9 +200,6 @@ class PersonPage(QWidget):
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
         outer.addWidget(scroll)
-        self.reasons.opened.connect(self.opened)
-        self.sessions.chosen.connect(lambda row: self.opened.emit(row.place))
-        self.filters.changed.connect(self.fill)
 
     def set_percent(self, percent: int) -> None:
         """The tabs' own words."""

@@ -42,17 +42,25 @@ class CameraPage(Page):
         self.verdict = Words(role="lead", bold=True)
         self.seat = Words(soft=True)
         self.what_to_do = Words(role="lead")
+        self._make_questions()
+        director.glasses, director.eyes = settings.glasses, settings.eyes
+        self._lay_out()
+        self._make_buttons(use_clip)
+
+    def _make_questions(self) -> None:
+        """Which glasses are worn, and which eyes are followed."""
         self.ask_glasses = Words(words.say("glasses.title"))
         self.glasses = Choices(words.say("glasses.title"), across=True)
         self.glasses.fill([words.say(f"glasses.{g}") for g in GLASSES])
-        self.glasses.choose(GLASSES.index(settings.glasses))
+        self.glasses.choose(GLASSES.index(self._settings.glasses))
         self.glasses.chosen.connect(self._wear)
         self.ask_eyes = Words(words.say("eyes.title"))
         self.eyes = Choices(words.say("eyes.title"), across=True)
         self.eyes.fill([words.say(f"eyes.{e}") for e in EYES])
-        self.eyes.choose(EYES.index(settings.eyes))
+        self.eyes.choose(EYES.index(self._settings.eyes))
         self.eyes.chosen.connect(self._watch)
-        director.glasses, director.eyes = settings.glasses, settings.eyes
+
+    def _lay_out(self) -> None:
         for part in (self.progress, self.title, self.choice):
             self.body.addWidget(part)
         self.body.addWidget(self.picture, 1)
@@ -64,6 +72,9 @@ class CameraPage(Page):
         self.body.addWidget(self.eyes)
         self.body.addWidget(self.what_to_do)
         self.body.addStretch(0)
+
+    def _make_buttons(self, use_clip: Callable[[], None]) -> None:
+        director = self._director
         self.next = Button(words.say("camera.next"), "main")
         self.next.clicked.connect(director.begin_setup)
         self.kept = Button(words.say("camera.kept"), "main")

@@ -6,18 +6,18 @@ from __future__ import annotations
 
 import time
 from dataclasses import replace
-from math import ceil, isfinite
+from math import ceil
 
 from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from tracker.exercises.catalogue import CATALOGUE, HELD
+from tracker.exercises.catalogue import CATALOGUE
 from tracker.session.live import LiveState
 from ui import theme, words
-from ui.asked import Asked
 from ui.cards import dose_words
 from ui.manner import how_of
 from ui.pages.practice_buttons import PracticeButtons
+from ui.pages.practice_figures import TargetFigures, set_line
 from ui.session_flow import TROUBLES, Director, Phase
 from ui.set_figure import Large, asked_words, clock_words, set_figure, time_left
 from ui.share import Board, Held, Sides, board_of
@@ -39,8 +39,7 @@ class PracticePage(QWidget):
         super().__init__()
         self._director = director
         self.field = field
-        self._sides: dict[str, float] = {}
-        self._last_index = -1
+        self._figures = TargetFigures(director)
         self.title = Words(role="lead", bold=True, centred=True)
         self.asked = Words(role="body", soft=True, centred=True)
         self.cue = Words(role="title", centred=True)
@@ -141,7 +140,7 @@ class PracticePage(QWidget):
 
     def enter(self) -> None:
         """The page comes to the front, clean."""
-        self._sides, self._last_index = {}, -1
+        self._figures.forget()
         self._turns = Sides()
         self._hold_anew()
         self._show_heads()
@@ -368,13 +367,13 @@ class PracticePage(QWidget):
             else:
                 now_s = director.now_s
                 self.field.show_targets(asked.places_at(now_s), asked.place_at(now_s))
-        self.cue.setText(self._message(live))
+        self.cue.setText(set_line(director, live))
         if director.target_coming:
             left = time_left(director.set_left_s)
             any_key = words.say("practice.any_key") if director.any_key_stops else ""
             parts = (left, asked_words(live, director.entry), any_key)
             self.asked.setText("   ·   ".join(t for t in parts if t))
-            state = self._figures(live, asked)
+            state = self._figures.state(live, asked, upright=self._goes_up())
             if director.sharing:
                 state = self._held_state.offer(state, time.monotonic())
             self.field.show_state(state)
@@ -384,21 +383,6 @@ class PracticePage(QWidget):
         if shown:
             self.picture.show_bgr(director.preview())
         self.picture.setVisible(shown)
-
-    def _message(self, live: LiveState) -> str:
-        director = self._director
-        if director.trouble is not None:
-            return words.say_or(f"trouble.{director.trouble.state}", "trouble.failed")
-        if director.again_note:
-            return words.say("lost.again")
-        missing = director.not_measured
-        if missing and live.elapsed_s > 1.0:
-            return words.say("practice.not_measured", reason=words.reason(missing))
-        cue = director.cue
-        if cue and cue != "not_measured" and words.has(f"cue.{cue}"):
-            return words.say(f"cue.{cue}")
-        notes = (("disk", director.disk_note), ("busy", director.busy_note))
-        return next((words.say(f"practice.{name}") for name, now in notes if now), "")
 
     def move_target(self) -> None:
         """Put what moves where it will be when it is seen: at the next picture.
@@ -416,39 +400,3 @@ class PracticePage(QWidget):
             self.field.show_backdrop(asked.backdrop, shift)
         if asked is not None and asked.path is not None:
             self.field.show_targets([asked.offset_at(seen_s)])
-
-    def _counts(self, asked: Asked | None) -> bool:
-        """Whether there is a count to show."""
-        exercise = CATALOGUE.get(asked.step.exercise or "") if asked is not None else None
-        held = exercise is not None and exercise.channel == HELD
-        # A count with a gap in it would be taken for that of the set.
-        return not held and not self._director.until_said and not self._director.count_lost
-
-    def _figures(self, live: LiveState, asked: Asked | None) -> FieldState:
-        jumps = asked is not None and bool(asked.offsets)
-        moving = asked is not None and asked.path is not None
-        turn = live.last_turn
-        if turn is not None and turn.index != self._last_index:
-            self._last_index = turn.index
-            if isfinite(turn.amplitude_deg):
-                self._sides[turn.side] = round(turn.amplitude_deg)
-        vertical = bool({"up", "down"} & set(self._sides))
-        if moving:
-            vertical = self._goes_up()
-        first, second = ("up", "down") if vertical else ("right", "left")
-        tempo, counts = live.tempo_bpm, self._counts(asked)
-        return FieldState(
-            count=live.repetitions if counts else None,
-            goal=live.goal_repetitions if counts else None,
-            first_deg=self._sides.get(first),
-            second_deg=self._sides.get(second),
-            asked_deg=live.goal_amplitude_range_deg,
-            tempo_bpm=None if tempo is None else round(tempo),
-            asked_bpm=live.goal_tempo_bpm,
-            side=0 if jumps or moving else self._director.side,
-            vertical=vertical,
-            measured=not self._director.not_measured,
-            # A bow that went to and fro with the target would only be in the way.
-            bow=not jumps and not moving,
-            moving=moving,
-        )
