@@ -303,6 +303,11 @@ class SessionState:
         """Seconds until the exercise starts."""
         return max(0.0, self._count_from_s + COUNTDOWN_S - self.now_s)
 
+    @property
+    def picture_height_px(self) -> int:
+        """Height of the camera's own pictures; 0 while none has come."""
+        return self._service.stats.height_px if self._service is not None else 0
+
     def preview(self) -> Any:
         """The newest picture (BGR, not mirrored), or None."""
         return self._service.preview() if self._service is not None else None

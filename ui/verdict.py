@@ -13,7 +13,14 @@ FAR, NEAR = 0.15, 0.6
 
 
 def verdict(sample: Sample | None, picture_height_px: float) -> str:
-    """Key of the words: opening, no_face, dark, bright, far, near or good."""
+    """Key of the words: opening, no_face, dark, bright, far, near or good.
+
+    Parameters
+    ----------
+    picture_height_px
+        Height of the camera's own pictures, in whose pixels the face is; 0 while none is
+        known: then nothing is said of near or far.
+    """
     if sample is None:
         return "opening"
     if sample.reason == "no_face" or sample.face_height_px != sample.face_height_px:
@@ -22,7 +29,9 @@ def verdict(sample: Sample | None, picture_height_px: float) -> str:
         return "dark"
     if sample.light > BRIGHT:
         return "bright"
-    share = sample.face_height_px / max(picture_height_px, 1.0)
-    if share < FAR or sample.reason == "too_far":
+    if sample.reason == "too_far":
         return "far"
-    return "near" if share > NEAR else "good"
+    if picture_height_px <= 0.0:
+        return "good"
+    share = sample.face_height_px / picture_height_px
+    return "far" if share < FAR else "near" if share > NEAR else "good"

@@ -70,7 +70,7 @@ class FakeService:
         self.preview_on = self.body_on = False
         self.body_every_s = 0.0
         self.picture: Any = None
-        self.stats = SourceStats()
+        self.stats = SourceStats(width_px=640, height_px=480)
 
     def start(self) -> None:
         self.started = True

@@ -19,6 +19,7 @@ from tracker.vision.messages import (
     SourceState,
     SourceStats,
 )
+from ui.verdict import DARK, FAR
 
 #: A camera that hasn't given a picture by then is left (Windows needs up to 30 s).
 PATIENCE_S = 35.0
@@ -44,10 +45,6 @@ TO_DO = {
     SourceState.hanging: "unplug it, plug it in again, and try once more",
     SourceState.failed: "try another camera, or another program to see whether it works there",
 }
-#: Light below this, a face is hard to see; cameras also slow down (common practice).
-DARK = 0.2
-#: Smallest face that is measured well: a fifth of the picture's height.
-FACE_SHARE = 0.2
 
 
 @dataclass(frozen=True, slots=True)
@@ -175,5 +172,5 @@ def _face(trial: Trial) -> list[str]:
         return ["   face         none seen; sit in front of the camera"]
     height = values[len(values) // 2]
     share = height / max(trial.stats.height_px, 1)
-    hint = "; come closer" if share < FACE_SHARE else ""
+    hint = "; come closer" if share < FAR else ""
     return [f"   face         {height:.0f} px high, {share:.0%} of the picture{hint}"]

@@ -29,7 +29,6 @@ class CameraPage(Page):
         self._director, self._settings = director, settings
         self._shown: list[CameraChoice] = []
         # Of the last picture: one that is hidden changes no verdict.
-        self._high_px = 720.0
         self._is_kept = False
         self._kept_for: CameraChoice | None = None
         self.progress = Words(progress_words("camera"), soft=True)
@@ -178,10 +177,8 @@ class CameraPage(Page):
         self.picture.show_bgr(picture)
         shown = director.picture_shown or director.sharing
         self.picture.say_instead("" if shown else words.say("practice.picture_show"))
-        if picture is not None:
-            self._high_px = 1280.0 * picture.shape[0] / picture.shape[1]
         if not gone:
-            self._show_verdict(verdict(director.sample, self._high_px))
+            self._show_verdict(verdict(director.sample, director.picture_height_px))
         ready = director.sample is not None and not gone
         if ready != self.next.isEnabled():
             if not ready and (self.next.hasFocus() or self.kept.hasFocus()):
