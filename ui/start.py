@@ -388,7 +388,7 @@ def pytest_steps(words: Sequence[str]) -> dict[str, list[str]]:
     if words:
         return {"pytest": ["pytest", *words]}
 
-    shared = ["-n", "auto", "--maxprocesses", "4", "--dist", "worksteal"]
+    shared = ["-n", "auto", "--maxprocesses", "6", "--dist", "worksteal"]
     return {
         "pytest": ["pytest", "-m", "not alone", *shared, "--durations", "15"],
         "pytest, alone": ["pytest", "-m", "alone", "--durations", "15"],
