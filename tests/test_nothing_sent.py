@@ -1,7 +1,8 @@
 """The program opens no network connection: run sealed from it, it works and never tries.
 
 :mod:`tests.sealed.sitecustomize` seals the process and all its children. The first tests show
-that it would tell of an attempt; the others run the main jobs.
+that it would tell of an attempt; the others run the main jobs. Where the kernel lets a user
+make one, they run in a network namespace of their own besides, in which there is no network.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.handover.made import patient
+from tests.handover.made import PERSON, patient
 from tests.plan.examples import TEXT
 from ui.wiring import demo_clip
 
@@ -23,6 +24,19 @@ ROOT = Path(__file__).parents[1]
 SEALED = ROOT / "tests" / "sealed"
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="the seal is Linux's seccomp")
+
+
+def without_network() -> list[str]:
+    """What starts a program where no network is; nothing where the kernel doesn't allow it."""
+    command = ["unshare", "--map-root-user", "--net"]
+    try:
+        tried = subprocess.run([*command, "true"], capture_output=True, check=False)
+    except OSError:
+        return []
+    return command if tried.returncode == 0 else []
+
+
+NO_NETWORK = without_network()
 
 
 @dataclass
@@ -40,7 +54,7 @@ class Sealed:
             "TURNPOST_DATA": str(self.folder / "data"),
         }
         return subprocess.run(
-            [sys.executable, *words],
+            [*NO_NETWORK, sys.executable, *words],
             cwd=ROOT,
             env=env,
             input=typed,
@@ -95,6 +109,12 @@ def test_sockets_between_processes_stay(sealed: Sealed) -> None:
     assert sealed.attempts == []
 
 
+@pytest.mark.skipif(not NO_NETWORK, reason="this kernel lets no user take the network away")
+def test_there_is_no_network_where_the_jobs_run(sealed: Sealed) -> None:
+    inside = sealed.run("-c", "print(open('/proc/net/dev').read())").stdout.splitlines()[2:]
+    assert [line.split(":")[0].strip() for line in inside if line.strip()] in (["lo"], [])
+
+
 @pytest.mark.slow
 @pytest.mark.gui
 @pytest.mark.timeout(400)
@@ -114,7 +134,7 @@ def test_the_whole_demo_works_and_nothing_was_tried(sealed: Sealed) -> None:
     assert exercise["done"]["measured_fraction"] > 0.95
 
 
-def test_a_hand_over_tries_nothing(sealed: Sealed, tmp_path: Path) -> None:
+def test_a_hand_over_its_review_and_documents_try_nothing(sealed: Sealed, tmp_path: Path) -> None:
     plan, file = tmp_path / "plan.json", tmp_path / "file.age"
     passphrase = "three plain words\n"
     sealed.turnpost("keys", "new", typed=passphrase)
@@ -124,6 +144,12 @@ def test_a_hand_over_tries_nothing(sealed: Sealed, tmp_path: Path) -> None:
     sealed.turnpost("handover", "--plan", str(plan), "--to", str(file))
     receive = ("receive", str(file), "--into", str(tmp_path / "clinic"))
     assert "3 new" in sealed.turnpost(*receive, typed=passphrase)
+    assert PERSON in sealed.turnpost("review", str(tmp_path / "clinic"), "--text")
+    summary = next((tmp_path / "clinic").rglob("summary.json"))
+    outs = {kind: tmp_path / f"page.{kind}" for kind in ("html", "pdf", "csv", "fhir")}
+    named = [word for kind, path in outs.items() for word in (f"--{kind}", str(path))]
+    sealed.turnpost("report", str(summary), *named)
+    assert all(path.stat().st_size > 500 for path in outs.values())
     assert sealed.attempts == []
 
 

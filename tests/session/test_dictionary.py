@@ -1,4 +1,4 @@
-"""Every column of a trace and every field of a summary stands in the dictionaries of DEVELOPERS.md."""
+"""Columns of a trace and fields of a summary all stand in the dictionaries of DEVELOPERS.md."""
 
 from __future__ import annotations
 
