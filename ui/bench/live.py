@@ -96,7 +96,7 @@ def live_table(clip: Path, lasts_s: float) -> Iterable[str]:
         Seconds of practice that are looked at; the exercise is played again and again.
     """
     seen = practise(clip, lasts_s)
-    alone_s = alone_per_frame_s(clip)
+    alone_s, landmarks_s = alone_per_frame_s(clip)
     late_ms = 1000.0 * np.array(seen.late_s)
     yield f"{clip.stem} as a camera, {seen.lasted_s:.0f} s of practice in the window, no sound"
     yield f"pictures given, and dropped        {seen.given:8d} {seen.dropped:6d}"
@@ -107,13 +107,15 @@ def live_table(clip: Path, lasts_s: float) -> Iterable[str]:
     yield f"window blocked at the longest      {1000 * seen.blocked_s:8.1f} ms"
     yield f"repetitions counted                {seen.repetitions:8d}"
     yield f"decoding and landmarks alone       {1000 * alone_s:8.2f} ms of processor a picture"
+    yield f"landmarks alone                    {1000 * landmarks_s:8.2f} ms of processor a picture"
     if seen.processor_s is None or seen.grown_bytes is None:
         yield "processor and memory are not measured on this system"
         return
     share = seen.processor_s / seen.lasted_s
-    ratio = seen.processor_s / max(seen.given, 1) / alone_s
+    picture_s = seen.processor_s / max(seen.given, 1)
     yield f"processor, of one core             {100 * share:8.1f} %"
-    yield f"the program / (decode + landmarks) {ratio:8.2f}"
+    yield f"the program / (decode + landmarks) {picture_s / alone_s:8.2f}"
+    yield f"the program / landmarks            {picture_s / landmarks_s:8.2f}"
     yield f"memory grown by                    {seen.grown_bytes / 1e6:8.2f} MB"
     grows = seen.grows_mb_hour()
     if grows is not None:
@@ -150,20 +152,25 @@ def practise(clip: Path, lasts_s: float) -> LiveFigures:
     return look.figures
 
 
-def alone_per_frame_s(clip: Path) -> float:
-    """Processor time of decoding a picture and finding its landmarks, on the exercise's first."""
+def alone_per_frame_s(clip: Path) -> tuple[float, float]:
+    """Processor time of a picture's decoding and landmarks, and of its landmarks alone.
+
+    On the exercise's first pictures; a camera's pictures have to be decoded as well.
+    """
     from tracker.vision.clips import open_clip
     from tracker.vision.landmarks import LandmarkFinder
 
-    count = 0
+    count, landmarks_s = 0, 0.0
     with open_clip(clip) as frames, LandmarkFinder() as finder:
         first = next(iter(frames))
         finder.find(first.image, first.time_s)
         began_s = time.process_time()
         for frame, _ in zip(frames, range(ALONE), strict=False):
+            found_s = time.process_time()
             finder.find(frame.image, frame.time_s)
+            landmarks_s += time.process_time() - found_s
             count += 1
-        return (time.process_time() - began_s) / max(count, 1)
+        return (time.process_time() - began_s) / max(count, 1), landmarks_s / max(count, 1)
 
 
 class Watched(Service):
