@@ -233,6 +233,7 @@ class Director(FirstPart):
                 self._take(message)
         self._tell_look()
         self._look_for_camera_alone()
+        self._look_for_move()
         if self._service is not None:
             self._go_on(self.now_s)
         self._look_at_load(self.now_s)

@@ -1,8 +1,9 @@
 """A planned session: the conductor says what comes next, this part has it done in the window.
 
 Its clock is in ``ui.session_clock``, its set-up in ``ui.session_place``, its sets are in
-``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone, and
-``ui.session_lost_alone`` has what is done then outside a set.
+``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone,
+``ui.session_lost_alone`` has what is done then outside a set, and ``ui.session_moved`` what
+is done where the target got another place.
 """
 
 from __future__ import annotations
@@ -28,7 +29,7 @@ from tracker.practice.tasks import (
 )
 from ui.asked import needs_moving_target
 from ui.ports import Baseline, Job
-from ui.session_lost_alone import LostAlonePart
+from ui.session_moved import MovedPart
 from ui.session_place import SETTING_UP
 from ui.session_state import COUNTDOWN_S, Phase
 from ui.speaking import Grave
@@ -46,7 +47,7 @@ _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 
 
-class PlannedPart(LostAlonePart):
+class PlannedPart(MovedPart):
     """Leads through a plan; without one it does nothing."""
 
     _history: Job | None = None

@@ -127,6 +127,11 @@ class SetupPage(QWidget):
         director = self._director
         part, parts = director.setup_part
         self.part.setText(words.say("setup.progress", part=part, parts=parts))
+        if director.setup_moved:
+            self._say_line(words.say("moved.setup"))
+            self._say_more(words.say("moved.setup_again"))
+            self.field.show_targets([])
+            return
         if director.setup_waits or director.trouble is not None:
             what, to_do = director.lost_words_now
             waits = words.say("lost.setup") if director.setup_waits else ""

@@ -8990,6 +8990,21 @@
             <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
         </message>
         <message>
+            <source>The window was moved, so this is paused. Go on with Space.</source>
+            <comment>moved.set</comment>
+            <translation>تحركت النافذة، لذلك توقف التمرين مؤقتًا. تابع بمفتاح المسافة.</translation>
+        </message>
+        <message>
+            <source>The window was moved, and the target with it.</source>
+            <comment>moved.setup</comment>
+            <translation>تحركت النافذة وتحرك معها الهدف.</translation>
+        </message>
+        <message>
+            <source>The set-up begins again in a moment.</source>
+            <comment>moved.setup_again</comment>
+            <translation>يبدأ الإعداد من جديد بعد لحظة.</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>

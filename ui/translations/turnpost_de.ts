@@ -8990,6 +8990,21 @@
             <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
         </message>
         <message>
+            <source>The window was moved, so this is paused. Go on with Space.</source>
+            <comment>moved.set</comment>
+            <translation>Das Fenster wurde verschoben, deshalb ist jetzt Pause. Weiter mit der Leertaste.</translation>
+        </message>
+        <message>
+            <source>The window was moved, and the target with it.</source>
+            <comment>moved.setup</comment>
+            <translation>Das Fenster wurde verschoben und mit ihm das Ziel.</translation>
+        </message>
+        <message>
+            <source>The set-up begins again in a moment.</source>
+            <comment>moved.setup_again</comment>
+            <translation>Die Einrichtung beginnt gleich neu.</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>

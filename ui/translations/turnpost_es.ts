@@ -8990,6 +8990,21 @@
             <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
         </message>
         <message>
+            <source>The window was moved, so this is paused. Go on with Space.</source>
+            <comment>moved.set</comment>
+            <translation>La ventana se ha movido; por eso está en pausa. Siga con Espacio.</translation>
+        </message>
+        <message>
+            <source>The window was moved, and the target with it.</source>
+            <comment>moved.setup</comment>
+            <translation>La ventana se ha movido, y con ella el punto.</translation>
+        </message>
+        <message>
+            <source>The set-up begins again in a moment.</source>
+            <comment>moved.setup_again</comment>
+            <translation>La preparación empieza de nuevo enseguida.</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>

@@ -120,7 +120,7 @@ class Header(QWidget):
             button.clicked.connect(signal)
             row.addWidget(button)
             self.buttons.append(button)
-        self.sharing, self.sounding = self.buttons[:2]
+        self.sharing, self.sounding, *self.sizing = self.buttons[:4]
         self.sharing.setCheckable(True)
 
     def minimumSizeHint(self) -> QSize:
@@ -149,6 +149,12 @@ class Header(QWidget):
         """Whether the sound can be chosen now."""
         if self.sounding.isEnabled() != on:
             self.sounding.setEnabled(on)
+
+    def let_text(self, on: bool) -> None:
+        """Whether the text may have another size now."""
+        for button in self.sizing:
+            if button.isEnabled() != on:
+                button.setEnabled(on)
 
     def let_share(self, on: bool, sharing: bool) -> None:
         """Whether the layout for a call can be chosen now, and whether it is."""
