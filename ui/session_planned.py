@@ -93,6 +93,7 @@ class PlannedPart(MovedPart):
         self.week = week_of(self.plan, today)
         self._as_baseline = self._baseline_of(self.plan)
         recording = self._world.make_planned(self.plan, self._as_baseline)
+        recording.tell_by(self._tell_cue)
         if self._as_baseline is not None:
             # One session is the baseline, and not all that come after it.
             self.baseline = None
