@@ -42,6 +42,9 @@ _MAX_HELD = 18_000
 class Director(FirstPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
+    #: While a sample plays in place of the camera: how far off the person was taken to be.
+    _before_sample_mm: float | None = None
+
     # --- commands ---
 
     def look_for_interrupted(self) -> None:
@@ -84,10 +87,11 @@ class Director(FirstPart):
         self.use_camera(again or (self.cameras[0] if self.cameras else wanted))
 
     def use_clip(self, clip: ClipPlan) -> None:
-        """Go on with a clip in place of the camera."""
+        """Go on with a clip in place of the camera, until one is back on the first page."""
         if self.conductor is not None:
             return
         self._close_service()
+        self._before_sample_mm = self._rest_distance_mm
         self.clip = clip
         self.trouble = None
         self.phase = Phase.welcome
@@ -183,10 +187,21 @@ class Director(FirstPart):
             return
         self._put_away()
         if self.clip is not None or self._map is None:
+            sample = self._before_sample_mm is not None
             self._enter(Phase.welcome)
-            self.start()
+            if not sample:
+                self.start()
             return
         self._enter(Phase.choose)
+
+    def _enter(self, phase: Phase) -> None:
+        """Another page; on the first one everything is as it was before a sample."""
+        distance_mm = self._before_sample_mm
+        if phase == Phase.welcome and distance_mm is not None:
+            self.clip, self._before_sample_mm = None, None
+            self._rest_distance_mm = distance_mm
+            self.report, self._profile, self.dose = None, None, None
+        super()._enter(phase)
 
     def leave_summary(self) -> None:
         """From the summary of any session: to the first page."""
