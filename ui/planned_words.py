@@ -279,6 +279,10 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.did.nods": QT_TRANSLATE_NOOP(
         "turnpost", "Your last nods: {first} degrees up, {second} degrees down."
     ),
+    "ask.did.right": QT_TRANSLATE_NOOP("turnpost", "Your last turn right: {degrees} degrees."),
+    "ask.did.left": QT_TRANSLATE_NOOP("turnpost", "Your last turn left: {degrees} degrees."),
+    "ask.did.up": QT_TRANSLATE_NOOP("turnpost", "Your last nod up: {degrees} degrees."),
+    "ask.did.down": QT_TRANSLATE_NOOP("turnpost", "Your last nod down: {degrees} degrees."),
     "ask.did.tempo": QT_TRANSLATE_NOOP("turnpost", "Your tempo: {tempo} a minute."),
     "ask.wait.double": QT_TRANSLATE_NOOP(
         "turnpost", "You saw two, so you stopped. Move your finger back out, and rest your arm."

@@ -38,6 +38,7 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.noticed": QT_TRANSLATE_NOOP("turnpost", "Noticed"),
     "summary.measured": QT_TRANSLATE_NOOP("turnpost", "Measured"),
     "summary.asked": QT_TRANSLATE_NOOP("turnpost", "asked: {asked}"),
+    "summary.not_past": QT_TRANSLATE_NOOP("turnpost", "not past the middle"),
     "summary.not_measured": QT_TRANSLATE_NOOP("turnpost", "not measured"),
     "summary.nothing_noticed": QT_TRANSLATE_NOOP("turnpost", "nothing to mention"),
     "summary.degrees": QT_TRANSLATE_NOOP("turnpost", "{value} degrees"),

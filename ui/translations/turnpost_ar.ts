@@ -3335,6 +3335,16 @@
             <translation>عدّت الكاميرا {count}.</translation>
         </message>
         <message>
+            <source>Your last nod down: {degrees} degrees.</source>
+            <comment>ask.did.down</comment>
+            <translation>آخر إيماءة إلى أسفل بالدرجات: {degrees}.</translation>
+        </message>
+        <message>
+            <source>Your last turn left: {degrees} degrees.</source>
+            <comment>ask.did.left</comment>
+            <translation>آخر لفتة إلى اليسار بالدرجات: {degrees}.</translation>
+        </message>
+        <message>
             <source>Your last nods: {first} degrees up, {second} degrees down.</source>
             <comment>ask.did.nods</comment>
             <translation>آخر إيماءات رأسك: إلى أعلى بالدرجات {first}، إلى أسفل بالدرجات {second}.</translation>
@@ -3345,6 +3355,11 @@
             <translation>عدّت الكاميرا {count} من {goal}.</translation>
         </message>
         <message>
+            <source>Your last turn right: {degrees} degrees.</source>
+            <comment>ask.did.right</comment>
+            <translation>آخر لفتة إلى اليمين بالدرجات: {degrees}.</translation>
+        </message>
+        <message>
             <source>Your tempo: {tempo} a minute.</source>
             <comment>ask.did.tempo</comment>
             <translation>إيقاعك: {tempo} في الدقيقة.</translation>
@@ -3353,6 +3368,11 @@
             <source>Your last turns: {first} degrees right, {second} degrees left.</source>
             <comment>ask.did.turns</comment>
             <translation>آخر لفتات رأسك: إلى اليمين بالدرجات {first}، إلى اليسار بالدرجات {second}.</translation>
+        </message>
+        <message>
+            <source>Your last nod up: {degrees} degrees.</source>
+            <comment>ask.did.up</comment>
+            <translation>آخر إيماءة إلى أعلى بالدرجات: {degrees}.</translation>
         </message>
         <message>
             <source>Done</source>
@@ -10663,6 +10683,11 @@
             <source>not measured</source>
             <comment>summary.not_measured</comment>
             <translation>لم يُقس</translation>
+        </message>
+        <message>
+            <source>not past the middle</source>
+            <comment>summary.not_past</comment>
+            <translation>لم يتجاوز المنتصف</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>

@@ -3335,6 +3335,16 @@
             <translation>Die Kamera hat {count} gezählt.</translation>
         </message>
         <message>
+            <source>Your last nod down: {degrees} degrees.</source>
+            <comment>ask.did.down</comment>
+            <translation>Ihr letztes Nicken nach unten: {degrees} Grad.</translation>
+        </message>
+        <message>
+            <source>Your last turn left: {degrees} degrees.</source>
+            <comment>ask.did.left</comment>
+            <translation>Ihre letzte Drehung nach links: {degrees} Grad.</translation>
+        </message>
+        <message>
             <source>Your last nods: {first} degrees up, {second} degrees down.</source>
             <comment>ask.did.nods</comment>
             <translation>Ihr letztes Nicken: {first} Grad nach oben, {second} Grad nach unten.</translation>
@@ -3345,6 +3355,11 @@
             <translation>Die Kamera hat {count} von {goal} gezählt.</translation>
         </message>
         <message>
+            <source>Your last turn right: {degrees} degrees.</source>
+            <comment>ask.did.right</comment>
+            <translation>Ihre letzte Drehung nach rechts: {degrees} Grad.</translation>
+        </message>
+        <message>
             <source>Your tempo: {tempo} a minute.</source>
             <comment>ask.did.tempo</comment>
             <translation>Ihr Tempo: {tempo} pro Minute.</translation>
@@ -3353,6 +3368,11 @@
             <source>Your last turns: {first} degrees right, {second} degrees left.</source>
             <comment>ask.did.turns</comment>
             <translation>Ihre letzten Drehungen: {first} Grad nach rechts, {second} Grad nach links.</translation>
+        </message>
+        <message>
+            <source>Your last nod up: {degrees} degrees.</source>
+            <comment>ask.did.up</comment>
+            <translation>Ihr letztes Nicken nach oben: {degrees} Grad.</translation>
         </message>
         <message>
             <source>Done</source>
@@ -10663,6 +10683,11 @@
             <source>not measured</source>
             <comment>summary.not_measured</comment>
             <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>not past the middle</source>
+            <comment>summary.not_past</comment>
+            <translation>nicht über die Mitte hinaus</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>

@@ -3335,6 +3335,16 @@
             <translation>La cámara ha contado {count}.</translation>
         </message>
         <message>
+            <source>Your last nod down: {degrees} degrees.</source>
+            <comment>ask.did.down</comment>
+            <translation>Su último movimiento de cabeza abajo: {degrees} grados.</translation>
+        </message>
+        <message>
+            <source>Your last turn left: {degrees} degrees.</source>
+            <comment>ask.did.left</comment>
+            <translation>Su último giro a la izquierda: {degrees} grados.</translation>
+        </message>
+        <message>
             <source>Your last nods: {first} degrees up, {second} degrees down.</source>
             <comment>ask.did.nods</comment>
             <translation>Sus últimos movimientos de cabeza: {first} grados arriba, {second} grados abajo.</translation>
@@ -3345,6 +3355,11 @@
             <translation>La cámara ha contado {count} de {goal}.</translation>
         </message>
         <message>
+            <source>Your last turn right: {degrees} degrees.</source>
+            <comment>ask.did.right</comment>
+            <translation>Su último giro a la derecha: {degrees} grados.</translation>
+        </message>
+        <message>
             <source>Your tempo: {tempo} a minute.</source>
             <comment>ask.did.tempo</comment>
             <translation>Su ritmo: {tempo} por minuto.</translation>
@@ -3353,6 +3368,11 @@
             <source>Your last turns: {first} degrees right, {second} degrees left.</source>
             <comment>ask.did.turns</comment>
             <translation>Sus últimos giros: {first} grados a la derecha, {second} grados a la izquierda.</translation>
+        </message>
+        <message>
+            <source>Your last nod up: {degrees} degrees.</source>
+            <comment>ask.did.up</comment>
+            <translation>Su último movimiento de cabeza arriba: {degrees} grados.</translation>
         </message>
         <message>
             <source>Done</source>
@@ -10663,6 +10683,11 @@
             <source>not measured</source>
             <comment>summary.not_measured</comment>
             <translation>no medido</translation>
+        </message>
+        <message>
+            <source>not past the middle</source>
+            <comment>summary.not_past</comment>
+            <translation>sin pasar del centro</translation>
         </message>
         <message>
             <source>Not saved: {why}</source>
