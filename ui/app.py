@@ -254,7 +254,8 @@ class Window(QWidget):
     def stop(self) -> None:
         """Stop at once; from a page that lies over another, back: nothing goes on there."""
         if self._covered is None:
-            self.director.stop()
+            if self.director.escape():
+                self.cover("leave")
         elif self.covering() == "help":
             self.switch_help()
         else:

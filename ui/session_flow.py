@@ -12,7 +12,7 @@ from calibration.parts import part_of
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
-from ui.session_first import FirstPart
+from ui.session_leaving import LeavingPart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
@@ -39,7 +39,7 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(FirstPart):
+class Director(LeavingPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
 
     #: While a sample plays in place of the camera: how far off the person was taken to be.
@@ -238,6 +238,12 @@ class Director(FirstPart):
 
     def tick(self) -> None:
         """Take the news, let time go on."""
+        before = (self.phase, self.task)
+        self._work()
+        if (self.phase, self.task) != before:
+            self._came.happens(self.clock())
+
+    def _work(self) -> None:
         self.recovering.tick()
         self.lens.tick()
         self._stopping = [j for j in self._stopping if not j.done]

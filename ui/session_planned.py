@@ -9,7 +9,6 @@ is done where the target got another place.
 from __future__ import annotations
 
 from datetime import date
-from math import inf
 from typing import Any, Literal
 
 from tracker.plan.asked import asked_of, week_of
@@ -33,14 +32,13 @@ from ui.session_moved import MovedPart
 from ui.session_place import SETTING_UP
 from ui.session_state import COUNTDOWN_S, Phase
 from ui.speaking import Grave
+from ui.twice import Twice
 
 #: Ends that are explained before the summary is shown.
 EXPLAINED = ("red_flag", "symptom_rule", "possible_fall", "stopped_unwell")
 #: Three quick beats at the end, for who doesn't see the screen (no set has slow beats
 #: and then these).
 _END_BPM, _END_S = 180.0, 0.99
-#: A second "unwell" so soon is the same one (common practice for a key pressed twice).
-_TWICE_S = 1.0
 #: Pages from which a session may begin, or that lead to one.
 _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 #: Passed over by the patient's own choice: that need not be said again.
@@ -53,7 +51,6 @@ class PlannedPart(MovedPart):
     _history: Job | None = None
     #: What the session that goes on is known as, if it is the baseline.
     _as_baseline: Baseline | None = None
-    _unwell_s = -inf
     #: Whether no earlier session of the plan is known.
     first_time = False
     #: Entries that were passed over and that the patient knows of.
@@ -67,6 +64,10 @@ class PlannedPart(MovedPart):
         """
         over = self.phase == Phase.summary and not self.unsaved
         return (self.phase in _AT_REST or over) and self._history is None
+
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        self._unwell = Twice()
 
     # --- commands ---
 
@@ -151,10 +152,10 @@ class PlannedPart(MovedPart):
         if self.conductor is None or isinstance(task, Over):
             return
         again = isinstance(task, AskGate) and task.because == "unwell"
-        if again and now_s - self._unwell_s < _TWICE_S:
+        if again and self._unwell.just_now(now_s):
             # A hand that shakes: the questions must not be passed over unseen.
             return
-        self._unwell_s = now_s
+        self._unwell.happens(now_s)
         self.trouble = None
         self.show_picture(False)
         self._stop_all("say.unwell")
@@ -206,18 +207,15 @@ class PlannedPart(MovedPart):
         self._follow_task()
 
     def stop_plan(self, ended: str = "stopped") -> None:
-        """Stop a set, or leave the set-up; anywhere else the session ends."""
+        """Stop a set, or leave its countdown or the set-up; anywhere else the session ends."""
         conductor = self.conductor
         if conductor is None:
             return
         if isinstance(conductor.task, DoSet) and ended == "stopped":
             self._end_set("say.stopped")
             return
-        if self.waits_for_sight and isinstance(conductor.task, CountDown):
-            # Only this set is left: what comes after it can still be done.
-            conductor.advance(self.now_s)
-            self._follow_task()
-            self._end_set("say.stopped")
+        if isinstance(conductor.task, CountDown):
+            self._leave_countdown(conductor)
             return
         if isinstance(conductor.task, Over):
             self._finish(conductor.task.ended)
@@ -229,6 +227,19 @@ class PlannedPart(MovedPart):
             self._follow_task()
             return
         self.end_today(ended)
+
+    def _leave_countdown(self, conductor: Conductor) -> None:
+        """Back to "I am in place"; who was waited for in vain leaves this set alone."""
+        if self.waits_for_sight:
+            # What comes after it can still be done.
+            conductor.advance(self.now_s)
+            self._follow_task()
+            self._end_set("say.stopped")
+            return
+        self._world.beats.stop()
+        self._watch_body(None)
+        conductor.call_off()
+        self._follow_task()
 
     def end_today(self, ended: str = "stopped") -> None:
         """End the session, from within a set too; what was done is saved."""

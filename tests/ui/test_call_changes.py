@@ -86,7 +86,7 @@ def test_the_layout_alone_lets_nobody_change_the_dose(begin: Begin, fake: FakeWo
     person.press(F6)
     assert "70 beats" in panel(person).coming.text()
     assert len(marks(person, "changed")) == 2
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     person.settle()
     summary = person.fake.recordings[-1].save().summary
     assert [c["confirmed"] for c in summary["changes"]] == [True, True]
@@ -148,7 +148,7 @@ def test_the_set_is_done_as_changed_and_the_summary_says_so(begin: Begin) -> Non
     assert panel(person).isVisible() and "60 beats" in panel(person).coming.text()
     person.press(F10)
     assert panel(person).note.text() == "Nothing to take back."
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     summary = person.fake.recordings[-1].save().summary
     (turns,) = summary["exercises"]
     assert turns["prescribed"]["tempo_bpm"] == 65.0
@@ -184,8 +184,7 @@ def test_a_moment_is_marked_in_a_set_and_between_two(begin: Begin) -> None:
     assert person.director.just_marked
     found = marks(person, "marked")
     assert [m.get("entry_id") for m in found] == ["turns", "turns"]
-    person.press(Qt.Key.Key_Escape)
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     summary = person.fake.recordings[-1].save().summary
     assert [m["time_s"] for m in summary["marks"]] == [round(m["time_s"], 3) for m in found]
 

@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
 
 from tests.ui.fakes import FakeWorld, Make, answer_fit, seen
 from tests.ui.patient import (
@@ -29,7 +28,6 @@ from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Unlock
 from tracker.plan.starter import seated_starter
 from tracker.practice.tasks import (
-    AskAfterSet,
     AskGate,
     AskOpen,
     AskReader,
@@ -69,8 +67,7 @@ def offered(person: Person) -> list[str]:
 
 def after_a_set(person: Person) -> None:
     """From the end of a set to the rest before the next."""
-    while isinstance(person.director.task, AskAfterSet):
-        person.press(ENTER)
+    person.answer_set()
     person.wait(11)
     person.press("1", ENTER)
     assert isinstance(person.director.task, Settle)
@@ -186,7 +183,8 @@ def _no_dose() -> Any:
 def test_of_a_set_up_that_was_kept_nothing_is_said(begin: Begin) -> None:
     person = begin(plan_of(TURNS))
     person.get_in_place(1)
-    person.press(Qt.Key.Key_Escape, Qt.Key.Key_Escape)
+    person.director.end_today()
+    person.settle()
     assert person.director.phase == Phase.summary
     assert "could not be kept" not in said(person)
 

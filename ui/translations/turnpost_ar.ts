@@ -8725,6 +8725,21 @@
             <translation>أدر رأسك إلى اليمين، ثم إلى اليسار. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
         </message>
         <message>
+            <source>Go on practising</source>
+            <comment>leave.go_on</comment>
+            <translation>متابعة التمرين</translation>
+        </message>
+        <message>
+            <source>What you have done so far is kept either way.</source>
+            <comment>leave.how</comment>
+            <translation>ما أنجزته حتى الآن يبقى محفوظًا في كل الأحوال.</translation>
+        </message>
+        <message>
+            <source>Is that all for today?</source>
+            <comment>leave.title</comment>
+            <translation>هل هذا كل شيء لليوم؟</translation>
+        </message>
+        <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
             <translation>من ركن إلى ركن</translation>

@@ -8725,6 +8725,21 @@
             <translation>Drehen Sie den Kopf nach rechts, dann nach links. Die Augen bleiben zu. Eine Bewegung pro Taktschlag.</translation>
         </message>
         <message>
+            <source>Go on practising</source>
+            <comment>leave.go_on</comment>
+            <translation>Weiter üben</translation>
+        </message>
+        <message>
+            <source>What you have done so far is kept either way.</source>
+            <comment>leave.how</comment>
+            <translation>Was Sie bis jetzt gemacht haben, bleibt auf jeden Fall erhalten.</translation>
+        </message>
+        <message>
+            <source>Is that all for today?</source>
+            <comment>leave.title</comment>
+            <translation>Ist das alles für heute?</translation>
+        </message>
+        <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
             <translation>Von Ecke zu Ecke</translation>

@@ -8725,6 +8725,21 @@
             <translation>Gire la cabeza a la derecha, luego a la izquierda. Mantenga los ojos cerrados. Un movimiento por golpe.</translation>
         </message>
         <message>
+            <source>Go on practising</source>
+            <comment>leave.go_on</comment>
+            <translation>Seguir practicando</translation>
+        </message>
+        <message>
+            <source>What you have done so far is kept either way.</source>
+            <comment>leave.how</comment>
+            <translation>Lo que ha hecho hasta ahora se guarda en cualquier caso.</translation>
+        </message>
+        <message>
+            <source>Is that all for today?</source>
+            <comment>leave.title</comment>
+            <translation>¿Es todo por hoy?</translation>
+        </message>
+        <message>
             <source>Corner to corner</source>
             <comment>lens.across.corner</comment>
             <translation>De esquina a esquina</translation>
