@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from tracker.practice.tasks import AskWell, CountDown, DoSet, Over
-from ui.session_first import FirstPart
 from ui.session_state import LIVE_PHASES, Phase
+from ui.session_unwell import UnwellPart
 from ui.twice import Twice
 
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
@@ -16,7 +16,7 @@ UNSEEN_S = 1.5
 _SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
 
 
-class LeavingPart(FirstPart):
+class LeavingPart(UnwellPart):
     """Tells a stop that is meant from one too many."""
 
     def __init__(self, *args: Any, **more: Any) -> None:

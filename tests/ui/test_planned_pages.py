@@ -262,7 +262,9 @@ def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> No
     assert seen_at == expected.split()
 
 
-def test_outside_a_session_nobody_is_asked_to_feel_unwell(make: Make, fake: FakeWorld) -> None:
+def test_before_anything_was_begun_nobody_is_asked_to_feel_unwell(
+    make: Make, fake: FakeWorld
+) -> None:
     window = make()
     person = Person(window, fake)
     window.director.start()
@@ -270,7 +272,7 @@ def test_outside_a_session_nobody_is_asked_to_feel_unwell(make: Make, fake: Fake
     assert window.director.phase == Phase.camera and UNWELL not in offered(person)
     window.director.begin_setup()
     person.settle()
-    assert window.director.phase == Phase.setup and UNWELL not in offered(person)
+    assert window.director.phase == Phase.setup and UNWELL in offered(person)
 
 
 @pytest.mark.parametrize("where", ["gate", "scores", "camera", "setup", "fitting", "failed"])

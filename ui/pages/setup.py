@@ -101,11 +101,11 @@ class SetupPage(QWidget):
                     # A hand that shakes presses twice: what has the keys now must do nothing.
                     self.setFocus()
                 button.setVisible(on)
-        planned = director.conductor is not None
-        if self.unwell.isHidden() == planned:
-            self.unwell.setVisible(planned)
+        unwell = director.can_be_unwell
+        if self.unwell.isHidden() == unwell:
+            self.unwell.setVisible(unwell)
         # The offer comes while the eyes are to be on the next target: it must not move it.
-        kept = (self.stop, self.repeat, self.part, *([self.unwell] if planned else []))
+        kept = (self.stop, self.repeat, self.part, *([self.unwell] if unwell else []))
         self._row.keep_room_for(*kept)
         if director.phase == Phase.setup:
             # Before the next step begins, a line on the one before has room over the target.

@@ -8560,9 +8560,9 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise your plan)</source>
+            <source>I feel unwell (while you practise)</source>
             <comment>help.key.unwell</comment>
-            <translation>أشعر بسوء (أثناء التدرب على خطتك)</translation>
+            <translation>أشعر بسوء (أثناء التدرب)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8595,9 +8595,9 @@
             <translation>المسافة</translation>
         </message>
         <message>
-            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
             <comment>help.note.always</comment>
-            <translation>لا يعمل المفتاحان F1 وCtrl+M أثناء المجموعة أو الإعداد.</translation>
+            <translation>لا يعمل المفتاحان F1 وCtrl+M ولا تغيير حجم النص أثناء المجموعة أو الإعداد.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
@@ -8630,9 +8630,9 @@
             <translation>إذا شعرت بسوء</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب على خطتك اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
+            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

@@ -8560,9 +8560,9 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise your plan)</source>
+            <source>I feel unwell (while you practise)</source>
             <comment>help.key.unwell</comment>
-            <translation>Mir ist unwohl (während Sie Ihren Plan üben)</translation>
+            <translation>Mir ist unwohl (während Sie üben)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8595,9 +8595,9 @@
             <translation>Leertaste</translation>
         </message>
         <message>
-            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
             <comment>help.note.always</comment>
-            <translation>F1 und Strg+M bewirken nichts, während ein Durchgang oder die Einrichtung läuft.</translation>
+            <translation>F1, Strg+M und die Textgröße bewirken nichts, während ein Durchgang oder die Einrichtung läuft.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
@@ -8630,9 +8630,9 @@
             <translation>Wenn Ihnen unwohl ist</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie Ihren Plan üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
+            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

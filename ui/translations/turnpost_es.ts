@@ -8560,9 +8560,9 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise your plan)</source>
+            <source>I feel unwell (while you practise)</source>
             <comment>help.key.unwell</comment>
-            <translation>Me siento mal (mientras practica su plan)</translation>
+            <translation>Me siento mal (mientras practica)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8595,9 +8595,9 @@
             <translation>Espacio</translation>
         </message>
         <message>
-            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
             <comment>help.note.always</comment>
-            <translation>F1 y Ctrl+M no hacen nada durante una serie o la preparación.</translation>
+            <translation>F1, Ctrl+M y el tamaño del texto no hacen nada durante una serie o la preparación.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
@@ -8630,9 +8630,9 @@
             <translation>Si se siente mal</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica su plan, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
+            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
