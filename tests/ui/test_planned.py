@@ -25,6 +25,7 @@ from tests.ui.patient import (
     turned,
 )
 from tests.ui.pictures import keep
+from tests.ui.test_planned_pages import said
 from tests.ui.test_window import cut_in
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Entry
@@ -205,6 +206,11 @@ def test_standing_without_support_is_passed_over_and_said(begin: Callable[..., P
     (left,) = person.director.saved.summary["not_done"]
     assert left["reasons"] == ["support_not_confirmed"]
     assert not person.fake.services
+    # Nothing was done, and that is said, with why.
+    shown = said(person)
+    assert words.say("summary.nothing_done") in shown
+    assert words.say("refused.support_not_confirmed") in shown
+    assert words.say("summary.finished_plan") not in shown
 
 
 def test_without_a_camera_an_entry_can_be_left_out(

@@ -10720,6 +10720,11 @@
             <translation>تعذّر التراجع عنه، لذلك ما زال محسوبًا. {why}</translation>
         </message>
         <message>
+            <source>Nothing was practised this time. Why stands beside each exercise.</source>
+            <comment>summary.nothing_done</comment>
+            <translation>لم تتدرب على شيء هذه المرة. السبب مكتوب بجانب كل تمرين.</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>لا شيء يُذكر</translation>

@@ -10720,6 +10720,11 @@
             <translation>Es ließ sich nicht zurücknehmen und zählt deshalb noch. {why}</translation>
         </message>
         <message>
+            <source>Nothing was practised this time. Why stands beside each exercise.</source>
+            <comment>summary.nothing_done</comment>
+            <translation>Diesmal wurde nichts geübt. Warum, steht bei jeder Übung.</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nichts Besonderes</translation>

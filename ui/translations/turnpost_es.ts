@@ -10720,6 +10720,11 @@
             <translation>No se pudo retirar, así que sigue contando. {why}</translation>
         </message>
         <message>
+            <source>Nothing was practised this time. Why stands beside each exercise.</source>
+            <comment>summary.nothing_done</comment>
+            <translation>Esta vez no se ha practicado nada. El motivo está junto a cada ejercicio.</translation>
+        </message>
+        <message>
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nada especial</translation>
