@@ -394,6 +394,12 @@ class Window(QWidget):
         """The system wants other movement than before."""
         self.appearance.hold_still()
 
+    def switch_still(self) -> None:
+        """Drawings hold still, or move again: where one is in sight, so that it is noticed."""
+        if any(box.hold.isVisible() for box in self.findChildren(MovementBox)):
+            self.appearance.switch_still()
+            self.director.tell_still()
+
     def switch_full_screen(self) -> None:
         """Full screen and back."""
         self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)

@@ -130,6 +130,10 @@ class VoicePart(ClockPart):
         self._world.beats.stop()
         self._say((Grave.edge, 0), "say.test", led="voice")
 
+    def tell_still(self) -> None:
+        """Say whether drawings hold still from now on."""
+        self._say((Grave.note, 0), "figure.stills" if self.still() else "figure.moves")
+
     # --- the words ---
 
     def _sound(self, step: Step) -> None:

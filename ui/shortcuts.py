@@ -29,7 +29,7 @@ def make_shortcuts(window: Window) -> Shortcuts:
         "text_smaller": lambda: appearance.step_text(-1),
         "text_normal": lambda: appearance.set_text(100),
         "colours": appearance.switch_colours,
-        "still": appearance.switch_still,
+        "still": window.switch_still,
         "share": window.switch_sharing,
         "double": director.saw_double,
         "mark": director.mark_moment,

@@ -7775,6 +7775,11 @@
             <translation>تثبيت الرسم، المفتاح S</translation>
         </message>
         <message>
+            <source>Drawings move again.</source>
+            <comment>figure.moves</comment>
+            <translation>الرسوم تتحرك من جديد.</translation>
+        </message>
+        <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
             <translation>يتحرك ببطء، مرة بعد مرة.</translation>
@@ -7788,6 +7793,11 @@
             <source>It does not move.</source>
             <comment>figure.still</comment>
             <translation>لا يتحرك.</translation>
+        </message>
+        <message>
+            <source>Drawings hold still now.</source>
+            <comment>figure.stills</comment>
+            <translation>الرسوم ثابتة الآن.</translation>
         </message>
         <message>
             <source>From above</source>

@@ -7775,6 +7775,11 @@
             <translation>Die Zeichnung anhalten, Taste S</translation>
         </message>
         <message>
+            <source>Drawings move again.</source>
+            <comment>figure.moves</comment>
+            <translation>Die Zeichnungen bewegen sich wieder.</translation>
+        </message>
+        <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
             <translation>Sie bewegt sich langsam, immer wieder von vorn.</translation>
@@ -7788,6 +7793,11 @@
             <source>It does not move.</source>
             <comment>figure.still</comment>
             <translation>Sie bewegt sich nicht.</translation>
+        </message>
+        <message>
+            <source>Drawings hold still now.</source>
+            <comment>figure.stills</comment>
+            <translation>Die Zeichnungen halten jetzt still.</translation>
         </message>
         <message>
             <source>From above</source>

@@ -7775,6 +7775,11 @@
             <translation>Detener el dibujo, tecla S</translation>
         </message>
         <message>
+            <source>Drawings move again.</source>
+            <comment>figure.moves</comment>
+            <translation>Los dibujos se mueven de nuevo.</translation>
+        </message>
+        <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
             <translation>Se mueve despacio, una y otra vez.</translation>
@@ -7788,6 +7793,11 @@
             <source>It does not move.</source>
             <comment>figure.still</comment>
             <translation>No se mueve.</translation>
+        </message>
+        <message>
+            <source>Drawings hold still now.</source>
+            <comment>figure.stills</comment>
+            <translation>Ahora los dibujos están quietos.</translation>
         </message>
         <message>
             <source>From above</source>
