@@ -246,6 +246,10 @@ class Window(QWidget):
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
             self.header.make_room()
+        # In a set its own line says it, and in a call the board or the panel.
+        elsewhere = director.phase != Phase.exercise and not director.sharing
+        marked = director.just_marked and elsewhere
+        self.header.show_note(words.say("call.marked") if marked else "")
         self.fields.measure(director.drawn_distance_mm)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
 

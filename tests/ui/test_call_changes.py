@@ -22,6 +22,7 @@ from ui import words
 from ui.desk.moments import marks_of
 from ui.desk.session_data import SessionView, SetView
 from ui.keys import KEYS
+from ui.session_call import MARK_SHOWN_S
 from ui.session_flow import Phase
 from ui.widgets.call_panel import ACTIONS
 
@@ -167,6 +168,28 @@ def test_the_buttons_do_what_the_keys_do(begin: Begin) -> None:
     person.choose("Another one first (F9)")
     assert person.director.coming is not None and person.director.coming.entry_id == "eyes"
     assert set(panel(person).buttons) == set(ACTIONS)
+
+
+def test_outside_a_call_it_is_said_that_a_moment_is_marked(begin: Begin) -> None:
+    person = ready(begin, TURNS)
+    header, page = person.window.header, person.window.pages["practice"]
+    places = [w.geometry() for w in (header.mark, *header.buttons)]
+    person.press(F2)
+    assert header.note.isVisible() and header.note.text() == words.say("call.marked")
+    around = header.note.geometry()
+    assert not any(around.intersects(w.geometry()) for w in (header.mark, *header.buttons))
+    assert [w.geometry() for w in (header.mark, *header.buttons)] == places
+    person.wait(MARK_SHOWN_S + 0.5)
+    assert not header.note.isVisible()
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    turned(person, 2.0)
+    field = page.field.geometry()  # type: ignore[attr-defined]
+    person.press(F2)
+    assert page.cue.text() == words.say("call.marked")  # type: ignore[attr-defined]
+    assert page.field.geometry() == field  # type: ignore[attr-defined]
+    assert not header.note.isVisible()
 
 
 def test_a_moment_is_marked_in_a_set_and_between_two(begin: Begin) -> None:

@@ -92,4 +92,5 @@ def set_line(director: Director, live: LiveState) -> str:
     if cue and cue != "not_measured" and words.has(f"cue.{cue}"):
         return words.say(f"cue.{cue}")
     notes = (("disk", director.disk_note), ("busy", director.busy_note))
-    return next((words.say(f"practice.{name}") for name, now in notes if now), "")
+    note = next((words.say(f"practice.{name}") for name, now in notes if now), "")
+    return note or (words.say("call.marked") if director.just_marked else "")

@@ -107,6 +107,11 @@ class Header(QWidget):
         row.addWidget(self.name)
         row.addWidget(self.mark)
         row.addStretch(1)
+        #: Lies over the room that is free: nothing moves as it comes and goes.
+        self.note = Words("", "small")
+        self.note.setParent(self)
+        self.note.setWordWrap(False)
+        self.note.hide()
         self.buttons: list[Button] = []
         for text, key, signal in (
             (words.say("share.call"), "share.open", self.call),
@@ -144,6 +149,19 @@ class Header(QWidget):
     def set_percent(self, percent: int) -> None:
         """Larger text leaves less room; the parts have their size already or get it after."""
         QTimer.singleShot(0, self, self.make_room)
+
+    def show_note(self, text: str) -> None:
+        """A short line, where there is room for all of it; empty for none."""
+        self.note.setText(text)
+        size, mark, button = self.note.sizeHint(), self.mark.geometry(), self.buttons[0].geometry()
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            left, right = button.right() + theme.M, mark.left() - theme.M - size.width()
+            at = right
+        else:
+            left, right = mark.right() + theme.M, button.left() - theme.M - size.width()
+            at = left
+        self.note.setGeometry(at, (self.height() - size.height()) // 2, size.width(), size.height())
+        self.note.setVisible(bool(text) and left <= right)
 
     def let_sound(self, on: bool) -> None:
         """Whether the sound can be chosen now."""
