@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QGuiApplication, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QResizeEvent
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from tracker.errors import InputError
@@ -22,7 +22,6 @@ from ui.appearance import Appearance
 from ui.begun_from_desk import begin_baseline
 from ui.beside import Beside
 from ui.geometry import FieldExtent
-from ui.keys import KEYS, Key
 from ui.languages import language_of
 from ui.motion import is_still
 from ui.pages.camera import CameraPage
@@ -35,7 +34,9 @@ from ui.session_first import STEPS
 from ui.session_flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.share import text_percent
+from ui.shortcuts import let_work, make_shortcuts
 from ui.target_fields import TargetFields
+from ui.widgets.field import TargetField
 from ui.widgets.header import Header
 from ui.widgets.moving import MovementBox
 from ui.widgets.picture import Picture
@@ -90,6 +91,7 @@ class Window(QWidget):
         self.fields = TargetFields(self, settings)
         self.director = Director(world, self.extent, clip)
         self.director.extent_of_set = self.extent_of_set
+        self.director.field_place = lambda: self.fields.place_of(self._field())
         self.director.sounds = settings.sounds
         self.director.still = lambda: is_still(settings.motion)
         self.director.plan_at_hand = self._plan_at_hand
@@ -103,7 +105,7 @@ class Window(QWidget):
         self.beside = Beside(self, settings, lambda plan, new: begin_baseline(self, plan, new))
         self.handing_over, self.pages = make_pages(self, world.run)
         self._lay_out()
-        self._shortcuts = self._make_shortcuts()
+        self._shortcuts = make_shortcuts(self)
         self._connect()
         self.appearance.draw_text()
         self.fields.set_target(settings.target_percent)
@@ -155,48 +157,15 @@ class Window(QWidget):
             step = settings.first_step
             self.director.open_first("privacy" if step == "camera" else step)
 
-    def _make_shortcuts(self) -> list[tuple[QShortcut, Key]]:
-        actions: dict[str, Callable[[], object]] = {
-            "stop": self.stop,
-            "pause": self.director.pause_or_go_on,
-            "picture": self.toggle_picture,
-            "unwell": self.director.unwell,
-            "text_larger": lambda: self.appearance.step_text(1),
-            "text_smaller": lambda: self.appearance.step_text(-1),
-            "text_normal": lambda: self.appearance.set_text(100),
-            "colours": self.appearance.switch_colours,
-            "still": self.appearance.switch_still,
-            "share": self.switch_sharing,
-            "double": self.director.saw_double,
-            "mark": self.director.mark_moment,
-            "slower": lambda: self.director.change_coming("tempo", -1),
-            "faster": lambda: self.director.change_coming("tempo", 1),
-            "smaller": lambda: self.director.change_coming("amplitude", -1),
-            "larger": lambda: self.director.change_coming("amplitude", 1),
-            "other_next": lambda: self.director.change_coming("next"),
-            "take_back": lambda: self.director.change_coming("undo"),
-            "sound": self.open_sound,
-            "help": self.switch_help,
-            "full_screen": self.switch_full_screen,
-            "quit": self.close,
-        }
-        made = []
-        for key in KEYS:
-            shortcut = QShortcut(QKeySequence(key.sequence), self)
-            # A key that is held down for long must not go through two pages.
-            shortcut.setAutoRepeat(key.action.startswith("text"))
-            action = actions[key.action]
-            shortcut.activated.connect(lambda act=action: act())
-            made.append((shortcut, key))
-        return made
-
     # --- where things are on the screen ---
 
     def extent(self) -> FieldExtent:
         """The part of the screen that targets may be drawn on."""
+        return self.fields.extent_of(self._field(), self.director.drawn_distance_mm)
+
+    def _field(self) -> TargetField:
         live = self.director.phase in LIVE_PHASES
-        field = self.fields.practice if live else self.fields.setup
-        return self.fields.extent_of(field, self.director.drawn_distance_mm)
+        return self.fields.practice if live else self.fields.setup
 
     def extent_of_set(self, exercise: str) -> FieldExtent:
         """The same for a set that is still to come, whose page isn't shown yet."""
@@ -231,14 +200,12 @@ class Window(QWidget):
                 self._covered = None
         self.header.let_sound(self._may_cover())
         self.header.let_share(self._may_share(), self.director.sharing)
+        self.header.let_text(not self.director.place_matters)
         page = self._page()
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
-        live, sharing = page is self.pages["practice"], self.director.sharing
-        seen = live or page is self.pages["camera"]
-        for shortcut, key in self._shortcuts:
-            here = live or not key.live_only or (key.picture_too and seen)
-            shortcut.setEnabled(here and (sharing or not key.call_only))
+        live = page is self.pages["practice"]
+        let_work(self._shortcuts, self.director, live=live, seen=page is self.pages["camera"])
         self.refresh()
         self._ask(page)
         if new_page or phase != self._shown:
@@ -279,6 +246,10 @@ class Window(QWidget):
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
             self.header.make_room()
+        # In a set its own line says it, and in a call the board or the panel.
+        elsewhere = director.phase != Phase.exercise and not director.sharing
+        marked = director.just_marked and elsewhere
+        self.header.show_note(words.say("call.marked") if marked else "")
         self.fields.measure(director.drawn_distance_mm)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
 
@@ -287,7 +258,8 @@ class Window(QWidget):
     def stop(self) -> None:
         """Stop at once; from a page that lies over another, back: nothing goes on there."""
         if self._covered is None:
-            self.director.stop()
+            if self.director.escape():
+                self.cover("leave")
         elif self.covering() == "help":
             self.switch_help()
         else:
@@ -425,6 +397,12 @@ class Window(QWidget):
     def hold_still(self) -> None:
         """The system wants other movement than before."""
         self.appearance.hold_still()
+
+    def switch_still(self) -> None:
+        """Drawings hold still, or move again: where one is in sight, so that it is noticed."""
+        if any(box.hold.isVisible() for box in self.findChildren(MovementBox)):
+            self.appearance.switch_still()
+            self.director.tell_still()
 
     def switch_full_screen(self) -> None:
         """Full screen and back."""

@@ -7,6 +7,8 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 FIGURE_WORDS: dict[str, object] = {
     "figure.name": QT_TRANSLATE_NOOP("turnpost", "Drawing: {what}"),
     "figure.moving": QT_TRANSLATE_NOOP("turnpost", "It moves slowly, over and over again."),
+    "figure.stills": QT_TRANSLATE_NOOP("turnpost", "Drawings hold still now."),
+    "figure.moves": QT_TRANSLATE_NOOP("turnpost", "Drawings move again."),
     "figure.still": QT_TRANSLATE_NOOP("turnpost", "It does not move."),
     "figure.hold": QT_TRANSLATE_NOOP("turnpost", "Hold still (S)"),
     "figure.hold_name": QT_TRANSLATE_NOOP("turnpost", "Hold the drawing still, key S"),

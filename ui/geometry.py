@@ -23,6 +23,9 @@ REFERENCE_PX_MM = 96.0 / 25.4
 #: Screens tell nonsense about their size (0, 1 or 16 x 9 mm; projectors): what is believed.
 PX_MM_RANGE = (1.2, 14.0)
 _ASPECT_TOLERANCE = 0.15
+#: What an edge of a field has to move by (own choice): from 600 mm it is .3 degrees, half of the
+#: error that the gaze is read with at best.
+MOVED_MM = 3.0
 
 Point = tuple[float, float]
 
@@ -54,6 +57,24 @@ class ScreenGeometry:
         """Pixel of the screen at millimetres right of and above the camera."""
         x_mm, y_mm = point_mm
         return self.width_px / 2 + x_mm * self.px_per_mm, -y_mm * self.px_per_mm
+
+
+@dataclass(frozen=True, slots=True)
+class FieldPlace:
+    """Where on a screen a field lies: the screen's name, and the field's edges in mm."""
+
+    screen: str
+    left_mm: float
+    top_mm: float
+    right_mm: float
+    bottom_mm: float
+
+    def moved_from(self, other: FieldPlace) -> bool:
+        """Whether it lies elsewhere, or has another size, by more than a tiny shift."""
+        here = (self.left_mm, self.top_mm, self.right_mm, self.bottom_mm)
+        there = (other.left_mm, other.top_mm, other.right_mm, other.bottom_mm)
+        shifts = (abs(a - b) for a, b in zip(here, there, strict=True))
+        return self.screen != other.screen or max(shifts) >= MOVED_MM
 
 
 def screen_geometry(

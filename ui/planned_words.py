@@ -54,6 +54,9 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.unwell": QT_TRANSLATE_NOOP("turnpost", "I feel unwell (U)"),
     "ask.unwell_name": QT_TRANSLATE_NOOP("turnpost", "I feel unwell, key U"),
     "ask.end": QT_TRANSLATE_NOOP("turnpost", "End for today"),
+    "leave.title": QT_TRANSLATE_NOOP("turnpost", "Is that all for today?"),
+    "leave.how": QT_TRANSLATE_NOOP("turnpost", "What you have done so far is kept either way."),
+    "leave.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on practising"),
     "ask.done": QT_TRANSLATE_NOOP("turnpost", "Done"),
     "ask.guide.again": QT_TRANSLATE_NOOP("turnpost", "Say it again"),
     "ask.guide.next": QT_TRANSLATE_NOOP("turnpost", "Next step"),
@@ -279,6 +282,10 @@ PLANNED_WORDS: dict[str, object] = {
     "ask.did.nods": QT_TRANSLATE_NOOP(
         "turnpost", "Your last nods: {first} degrees up, {second} degrees down."
     ),
+    "ask.did.right": QT_TRANSLATE_NOOP("turnpost", "Your last turn right: {degrees} degrees."),
+    "ask.did.left": QT_TRANSLATE_NOOP("turnpost", "Your last turn left: {degrees} degrees."),
+    "ask.did.up": QT_TRANSLATE_NOOP("turnpost", "Your last nod up: {degrees} degrees."),
+    "ask.did.down": QT_TRANSLATE_NOOP("turnpost", "Your last nod down: {degrees} degrees."),
     "ask.did.tempo": QT_TRANSLATE_NOOP("turnpost", "Your tempo: {tempo} a minute."),
     "ask.wait.double": QT_TRANSLATE_NOOP(
         "turnpost", "You saw two, so you stopped. Move your finger back out, and rest your arm."

@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from calibration.mark import MarkFound
+from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
@@ -100,6 +101,10 @@ class RecordingLike(Protocol):
 
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         """Tell what the camera could not tell of a set."""
+        ...
+
+    def tell_by(self, tell: Callable[[Cue], bool]) -> None:
+        """Have cues given so; ``tell`` says whether the person gets to know of one."""
         ...
 
     def feed(self, sample: Sample) -> None:

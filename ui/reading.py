@@ -152,10 +152,14 @@ def _sides(amplitude: Mapping[str, Any], asked_deg: Any) -> list[Row]:
         asked = words.say("summary.asked", asked=reach)
     sides = amplitude.get("by_side") or {}
     names = [s for s in ("left", "right", "up", "down") if s in sides] or ["left", "right"]
-    return [
-        Row(words.say(f"summary.{s}"), _median(sides.get(s), "summary.degrees"), asked)
-        for s in names
-    ]
+    return [Row(words.say(f"summary.{s}"), _reached(sides.get(s)), asked) for s in names]
+
+
+def _reached(figure: Any) -> str | None:
+    """How far it went to a side; no figure where the median turned back before the middle."""
+    value = figure.get("median") if isinstance(figure, Mapping) else None
+    past = value is None or value >= 0.0
+    return _median(figure, "summary.degrees") if past else words.say("summary.not_past")
 
 
 def _median(figure: Any, words_key: str) -> str | None:

@@ -2,7 +2,8 @@
 
 Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``refused.KEY``
 (why an entry isn't offered), ``symptoms.KEY`` (what follows after a set), ``score.KEY``
-(the scores), ``lost.KEY`` (a camera that goes in the middle of a set or of the set-up).
+(the scores), ``lost.KEY`` (a camera that goes in the middle of a set or of the set-up),
+``moved.KEY`` (a window that is moved there).
 """
 
 from __future__ import annotations
@@ -28,6 +29,11 @@ SAFETY_WORDS: dict[str, object] = {
     "lost.setup_again": QT_TRANSLATE_NOOP(
         "turnpost", "The camera is back. The set-up begins again."
     ),
+    "moved.set": QT_TRANSLATE_NOOP(
+        "turnpost", "The window was moved, so this is paused. Go on with Space."
+    ),
+    "moved.setup": QT_TRANSLATE_NOOP("turnpost", "The window was moved, and the target with it."),
+    "moved.setup_again": QT_TRANSLATE_NOOP("turnpost", "The set-up begins again in a moment."),
     "trouble.silent": QT_TRANSLATE_NOOP("turnpost", "No picture comes from the camera."),
     "trouble.silent.do": QT_TRANSLATE_NOOP(
         "turnpost", "Wait a moment: Turnpost tries again by itself."

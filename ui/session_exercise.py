@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, body_every_s, needs_body
+from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, lens_of
 from tracker.session.live import check_found, head_reach_found, mark_found, wall_found
 from tracker.session.stage import Step
@@ -34,6 +35,10 @@ class ExercisePart(AgainPart):
         self._sound(step)
         self._enter(Phase.exercise)
 
+    def _tell_cue(self, cue: Cue) -> bool:
+        """Whether the person gets to know of a cue now."""
+        raise NotImplementedError
+
     def _found(self) -> dict[str, Any]:
         """What the set-up has shown."""
         report = self.report
@@ -59,6 +64,7 @@ class ExercisePart(AgainPart):
         """Start the recording with what the set-up has shown."""
         self.let_setup_go()
         self._recording = self._world.make_recording(self._found())
+        self._recording.tell_by(self._tell_cue)
         self._reps_before = 0
         self._disk_said_s = nan
         if self.clip is None:

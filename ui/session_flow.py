@@ -12,7 +12,7 @@ from calibration.parts import part_of
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
-from ui.session_first import FirstPart
+from ui.session_leaving import LeavingPart
 from ui.session_state import (
     COUNTDOWN_S,
     LIVE_PHASES,
@@ -39,8 +39,11 @@ _FIT_EARLY_S = 0.04
 _MAX_HELD = 18_000
 
 
-class Director(FirstPart):
+class Director(LeavingPart):
     """Takes one person through set-up and exercise; its arguments are those of its state."""
+
+    #: While a sample plays in place of the camera: how far off the person was taken to be.
+    _before_sample_mm: float | None = None
 
     # --- commands ---
 
@@ -84,10 +87,11 @@ class Director(FirstPart):
         self.use_camera(again or (self.cameras[0] if self.cameras else wanted))
 
     def use_clip(self, clip: ClipPlan) -> None:
-        """Go on with a clip in place of the camera."""
+        """Go on with a clip in place of the camera, until one is back on the first page."""
         if self.conductor is not None:
             return
         self._close_service()
+        self._before_sample_mm = self._rest_distance_mm
         self.clip = clip
         self.trouble = None
         self.phase = Phase.welcome
@@ -183,10 +187,21 @@ class Director(FirstPart):
             return
         self._put_away()
         if self.clip is not None or self._map is None:
+            sample = self._before_sample_mm is not None
             self._enter(Phase.welcome)
-            self.start()
+            if not sample:
+                self.start()
             return
         self._enter(Phase.choose)
+
+    def _enter(self, phase: Phase) -> None:
+        """Another page; on the first one everything is as it was before a sample."""
+        distance_mm = self._before_sample_mm
+        if phase == Phase.welcome and distance_mm is not None:
+            self.clip, self._before_sample_mm = None, None
+            self._rest_distance_mm = distance_mm
+            self.report, self._profile, self.dose = None, None, None
+        super()._enter(phase)
 
     def leave_summary(self) -> None:
         """From the summary of any session: to the first page."""
@@ -223,6 +238,12 @@ class Director(FirstPart):
 
     def tick(self) -> None:
         """Take the news, let time go on."""
+        before = (self.phase, self.task)
+        self._work()
+        if (self.phase, self.task) != before:
+            self._came.happens(self.clock())
+
+    def _work(self) -> None:
         self.recovering.tick()
         self.lens.tick()
         self._stopping = [j for j in self._stopping if not j.done]
@@ -233,6 +254,7 @@ class Director(FirstPart):
                 self._take(message)
         self._tell_look()
         self._look_for_camera_alone()
+        self._look_for_move()
         if self._service is not None:
             self._go_on(self.now_s)
         self._look_at_load(self.now_s)

@@ -34,18 +34,23 @@ class LostAlonePart(LostPart):
 
     @property
     def setup_waits(self) -> bool:
+        """Whether nothing is asked for in the set-up, because it waits for something."""
+        return self._camera_awaited
+
+    @property
+    def _camera_awaited(self) -> bool:
         """Whether the set-up waits for a camera that has gone."""
         return self._setup_waits and self.phase == Phase.setup
 
     @property
     def camera_gone(self) -> bool:
         """Whether the camera is surely gone; what a set-up waits for is, however short it is."""
-        return self.setup_waits or super().camera_gone
+        return self._camera_awaited or super().camera_gone
 
     @property
     def _relies_on_news(self) -> bool:
         # One that failed for good ends the set-up, and that says why.
-        waits = self.setup_waits and self._gone is not SourceState.failed
+        waits = self._camera_awaited and self._gone is not SourceState.failed
         return waits or super()._relies_on_news
 
     def _open(self, source: Any) -> None:
@@ -105,7 +110,7 @@ class LostAlonePart(LostPart):
         self._enter(Phase.setup)
 
     def _note_source(self, state: SourceState) -> None:
-        waited = self.setup_waits
+        waited = self._camera_awaited
         super()._note_source(state)
         setting_up = self.phase in (Phase.setup, Phase.fitting) and not self.part_again
         if state is SourceState.restarting and setting_up and self.clip is None and not waited:

@@ -1,14 +1,14 @@
 """A planned session: the conductor says what comes next, this part has it done in the window.
 
 Its clock is in ``ui.session_clock``, its set-up in ``ui.session_place``, its sets are in
-``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone, and
-``ui.session_lost_alone`` has what is done then outside a set.
+``ui.session_set``; ``ui.session_lost`` pauses one whose camera is gone,
+``ui.session_lost_alone`` has what is done then outside a set, and ``ui.session_moved`` what
+is done where the target got another place.
 """
 
 from __future__ import annotations
 
 from datetime import date
-from math import inf
 from typing import Any, Literal
 
 from tracker.plan.asked import asked_of, week_of
@@ -28,31 +28,29 @@ from tracker.practice.tasks import (
 )
 from ui.asked import needs_moving_target
 from ui.ports import Baseline, Job
-from ui.session_lost_alone import LostAlonePart
+from ui.session_moved import MovedPart
 from ui.session_place import SETTING_UP
 from ui.session_state import COUNTDOWN_S, Phase
 from ui.speaking import Grave
+from ui.twice import Twice
 
 #: Ends that are explained before the summary is shown.
 EXPLAINED = ("red_flag", "symptom_rule", "possible_fall", "stopped_unwell")
 #: Three quick beats at the end, for who doesn't see the screen (no set has slow beats
 #: and then these).
 _END_BPM, _END_S = 180.0, 0.99
-#: A second "unwell" so soon is the same one (common practice for a key pressed twice).
-_TWICE_S = 1.0
 #: Pages from which a session may begin, or that lead to one.
 _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 #: Passed over by the patient's own choice: that need not be said again.
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 
 
-class PlannedPart(LostAlonePart):
+class PlannedPart(MovedPart):
     """Leads through a plan; without one it does nothing."""
 
     _history: Job | None = None
     #: What the session that goes on is known as, if it is the baseline.
     _as_baseline: Baseline | None = None
-    _unwell_s = -inf
     #: Whether no earlier session of the plan is known.
     first_time = False
     #: Entries that were passed over and that the patient knows of.
@@ -66,6 +64,10 @@ class PlannedPart(LostAlonePart):
         """
         over = self.phase == Phase.summary and not self.unsaved
         return (self.phase in _AT_REST or over) and self._history is None
+
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        self._unwell = Twice()
 
     # --- commands ---
 
@@ -92,6 +94,7 @@ class PlannedPart(LostAlonePart):
         self.week = week_of(self.plan, today)
         self._as_baseline = self._baseline_of(self.plan)
         recording = self._world.make_planned(self.plan, self._as_baseline)
+        recording.tell_by(self._tell_cue)
         if self._as_baseline is not None:
             # One session is the baseline, and not all that come after it.
             self.baseline = None
@@ -149,10 +152,10 @@ class PlannedPart(LostAlonePart):
         if self.conductor is None or isinstance(task, Over):
             return
         again = isinstance(task, AskGate) and task.because == "unwell"
-        if again and now_s - self._unwell_s < _TWICE_S:
+        if again and self._unwell.just_now(now_s):
             # A hand that shakes: the questions must not be passed over unseen.
             return
-        self._unwell_s = now_s
+        self._unwell.happens(now_s)
         self.trouble = None
         self.show_picture(False)
         self._stop_all("say.unwell")
@@ -204,18 +207,15 @@ class PlannedPart(LostAlonePart):
         self._follow_task()
 
     def stop_plan(self, ended: str = "stopped") -> None:
-        """Stop a set, or leave the set-up; anywhere else the session ends."""
+        """Stop a set, or leave its countdown or the set-up; anywhere else the session ends."""
         conductor = self.conductor
         if conductor is None:
             return
         if isinstance(conductor.task, DoSet) and ended == "stopped":
             self._end_set("say.stopped")
             return
-        if self.waits_for_sight and isinstance(conductor.task, CountDown):
-            # Only this set is left: what comes after it can still be done.
-            conductor.advance(self.now_s)
-            self._follow_task()
-            self._end_set("say.stopped")
+        if isinstance(conductor.task, CountDown):
+            self._leave_countdown(conductor)
             return
         if isinstance(conductor.task, Over):
             self._finish(conductor.task.ended)
@@ -227,6 +227,19 @@ class PlannedPart(LostAlonePart):
             self._follow_task()
             return
         self.end_today(ended)
+
+    def _leave_countdown(self, conductor: Conductor) -> None:
+        """Back to "I am in place"; who was waited for in vain leaves this set alone."""
+        if self.waits_for_sight:
+            # What comes after it can still be done.
+            conductor.advance(self.now_s)
+            self._follow_task()
+            self._end_set("say.stopped")
+            return
+        self._world.beats.stop()
+        self._watch_body(None)
+        conductor.call_off()
+        self._follow_task()
 
     def end_today(self, ended: str = "stopped") -> None:
         """End the session, from within a set too; what was done is saved."""

@@ -130,6 +130,10 @@ class VoicePart(ClockPart):
         self._world.beats.stop()
         self._say((Grave.edge, 0), "say.test", led="voice")
 
+    def tell_still(self) -> None:
+        """Say whether drawings hold still from now on."""
+        self._say((Grave.note, 0), "figure.stills" if self.still() else "figure.moves")
+
     # --- the words ---
 
     def _sound(self, step: Step) -> None:
@@ -257,8 +261,23 @@ class VoicePart(ClockPart):
         else:
             self.guiding.go_on()
 
+    def _tell_cue(self, cue: Cue) -> bool:
+        """Whether the person gets to know of a cue now: from the page, or with shut eyes by voice.
+
+        Who reads aloud to them has the page. A possible fall is asked about in any case.
+        """
+        if not self._by_voice_alone or cue.code == "possible_fall":
+            return True
+        return self._say(rank_of_cue(cue.code), f"cue.{cue.code}")
+
+    @property
+    def _by_voice_alone(self) -> bool:
+        """Whether the person can't see what is on the page, and nobody reads it to them."""
+        entry = self.entry
+        return entry is not None and entry.eyes == "closed" and self._led_by != "reader"
+
     def _say_cue(self, live: LiveState | None) -> None:
-        cue = None if live is None else live.cue
+        cue = None if live is None or self._by_voice_alone else live.cue
         if cue is not None and cue is not self._cue_heard:
             self._cue_heard = cue
             fresh = self.now_s - cue.said_at_s <= _CUE_FRESH_S

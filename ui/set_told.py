@@ -66,6 +66,10 @@ class SetTold:
             first, second = (self._degrees(side) for side in sides)
             if first and second:
                 found.append(words.say(f"ask.did.{name}", first=first, second=second))
+            elif first or second:
+                # To the other side it did not go past the middle, or nobody knows how far.
+                side = sides[0] if first else sides[1]
+                found.append(words.say(f"ask.did.{side}", degrees=first or second))
         tempo_bpm = tempo(self._all)["median"]
         if tempo_bpm is not None:
             found.append(words.say("ask.did.tempo", tempo=words.number(tempo_bpm)))
@@ -73,5 +77,5 @@ class SetTold:
 
     def _degrees(self, side: str) -> str:
         turn = self._turns.get(side)
-        known = turn is not None and isfinite(turn.amplitude_deg)
-        return words.number(turn.amplitude_deg) if turn is not None and known else ""
+        known = turn is not None and isfinite(turn.reached_deg)
+        return words.number(turn.reached_deg) if turn is not None and known else ""

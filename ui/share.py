@@ -129,7 +129,7 @@ class Sides:
 
 
 def _side_texts(name: str, turn: Turn | None) -> tuple[str, str, str]:
-    degrees = _figure("share.degrees", None if turn is None else turn.amplitude_deg)
+    degrees = _figure("share.degrees", None if turn is None else turn.reached_deg)
     speed = _figure("share.speed", None if turn is None else turn.peak_speed_deg_s)
     return words.say(f"share.{name}"), degrees, speed
 

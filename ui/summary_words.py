@@ -8,6 +8,9 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.title": QT_TRANSLATE_NOOP("turnpost", "Your session"),
     "summary.finished": QT_TRANSLATE_NOOP("turnpost", "You did the whole exercise."),
     "summary.finished_plan": QT_TRANSLATE_NOOP("turnpost", "Your practice for now is done."),
+    "summary.nothing_done": QT_TRANSLATE_NOOP(
+        "turnpost", "Nothing was practised this time. Why stands beside each exercise."
+    ),
     "summary.finished_reported": QT_TRANSLATE_NOOP(
         "turnpost", "Noted as you say it. The camera did not see it, so nothing is measured."
     ),
@@ -38,6 +41,7 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.noticed": QT_TRANSLATE_NOOP("turnpost", "Noticed"),
     "summary.measured": QT_TRANSLATE_NOOP("turnpost", "Measured"),
     "summary.asked": QT_TRANSLATE_NOOP("turnpost", "asked: {asked}"),
+    "summary.not_past": QT_TRANSLATE_NOOP("turnpost", "not past the middle"),
     "summary.not_measured": QT_TRANSLATE_NOOP("turnpost", "not measured"),
     "summary.nothing_noticed": QT_TRANSLATE_NOOP("turnpost", "nothing to mention"),
     "summary.degrees": QT_TRANSLATE_NOOP("turnpost", "{value} degrees"),

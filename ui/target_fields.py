@@ -5,8 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtWidgets import QWidget
 
-from ui.geometry import FieldExtent, ScreenGeometry
-from ui.screen import geometry_of
+from ui.geometry import FieldExtent, FieldPlace, ScreenGeometry
+from ui.screen import geometry_of, screen_key
 from ui.settings import Settings
 from ui.widgets.field import EDGE_MM, TargetField
 
@@ -47,6 +47,15 @@ class TargetFields:
             max(field.height() / 2 / geometry.px_per_mm - EDGE_MM, 1.0),
             geometry,
         )
+
+    def place_of(self, field: TargetField) -> FieldPlace:
+        """Where a field lies on which screen, as it is laid out now."""
+        screen, geometry = self._window.screen(), self.geometry()
+        origin = QPointF(screen.geometry().topLeft())
+        rect = QRectF(field.rect())
+        corners = (field.mapToGlobal(p) - origin for p in (rect.topLeft(), rect.bottomRight()))
+        (left, top), (right, bottom) = (geometry.to_mm((p.x(), p.y())) for p in corners)
+        return FieldPlace(screen_key(screen), left, top, right, bottom)
 
     def measure(self, distance_mm: float) -> None:
         """Draw a degree as large as it is on this screen from this distance."""

@@ -14,6 +14,7 @@ from ui.pages.choose import ChoosePage
 from ui.pages.first import FirstPage, Looks
 from ui.pages.gate import GatePage
 from ui.pages.help import HelpPage
+from ui.pages.leave import LeavePage
 from ui.pages.lens import LensPage
 from ui.pages.mark import MarkPage
 from ui.pages.practice import PracticePage
@@ -97,6 +98,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "practice": PracticePage(director, window.fields.practice),
         "summary": SummaryPage(director, window.close, hand_over.open, lambda: hand_over.plan),
         "help": HelpPage(window.switch_help),
+        "leave": LeavePage(director, lambda: window.cover("")),
         "sound": SoundPage(director, window.settings, window.close_sound),
         "first": FirstPage(
             director,

@@ -9,12 +9,13 @@ import contextlib
 import datetime as dt
 import secrets
 import shutil
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
 from calibration.mark import MarkFound
 from tracker.errors import RunError, TurnpostError
+from tracker.exercises.events import Cue
 from tracker.handover.sent import record
 from tracker.lens import Lens
 from tracker.plan.model import Plan
@@ -116,6 +117,10 @@ class Recording:
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
         self._engine.mark(name, time_s, **values)
+
+    def tell_by(self, tell: Callable[[Cue], bool]) -> None:
+        """Have cues given so; ``tell`` says whether the person gets to know of one."""
+        self._engine.tell = tell
 
     def feed(self, sample: Sample) -> None:
         """Take a sample."""

@@ -15,6 +15,7 @@ from calibration.mark import MarkFound
 from calibration.parts import PartFound
 from calibration.report import Again
 from tracker.errors import RunError
+from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
@@ -146,6 +147,9 @@ class FakeRecording:
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         self.engine.mark(name, time_s, **values)
+
+    def tell_by(self, tell: Callable[[Cue], bool]) -> None:
+        self.engine.tell = tell
 
     def feed(self, sample: Sample) -> None:
         self.engine.feed(sample)

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from tests.ui.fakes import FakeWorld, answer_fit, feed, seen, turning
 from tracker.plan.model import Entry, Plan, SymptomRules
-from tracker.practice.tasks import AskGate, CountDown, DoSet, ShowToday
+from tracker.practice.tasks import AskAfterSet, AskGate, CountDown, DoSet, ShowToday
 from tracker.sample import Sample
 from tracker.session.summary_file import Summary
 from ui import words
@@ -114,7 +114,13 @@ class Person:
 
     def measured(self, seconds: float, make: Callable[[float], Sample]) -> None:
         service = self.fake.service
-        feed(service, self.director, service.time_s + seconds, make)
+
+        def timed(time_s: float) -> Sample:
+            # The clock on the wall goes as the measuring's does.
+            self.time_s += 1 / 30
+            return make(time_s)
+
+        feed(service, self.director, service.time_s + seconds, timed)
         self.settle()
 
     def find(self, text: str) -> QWidget:
@@ -131,6 +137,18 @@ class Person:
     def choose(self, text: str) -> None:
         self.find(text)
         self.press(ENTER)
+
+    def answer_set(self) -> None:
+        """The questions after a set, each with its first answer."""
+        while isinstance(self.director.task, AskAfterSet):
+            while self.director.came_unseen:
+                self.wait(0.25)
+            self.answer_one()
+
+    def answer_one(self) -> None:
+        """The question that is asked, with its first answer."""
+        page: Any = self.window.pages["task"]
+        self.choose(page.card.options[0].text)
 
     def none_of_these(self) -> None:
         while isinstance(self.director.task, AskGate):

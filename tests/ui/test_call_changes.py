@@ -22,6 +22,7 @@ from ui import words
 from ui.desk.moments import marks_of
 from ui.desk.session_data import SessionView, SetView
 from ui.keys import KEYS
+from ui.session_call import MARK_SHOWN_S
 from ui.session_flow import Phase
 from ui.widgets.call_panel import ACTIONS
 
@@ -86,7 +87,7 @@ def test_the_layout_alone_lets_nobody_change_the_dose(begin: Begin, fake: FakeWo
     person.press(F6)
     assert "70 beats" in panel(person).coming.text()
     assert len(marks(person, "changed")) == 2
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     person.settle()
     summary = person.fake.recordings[-1].save().summary
     assert [c["confirmed"] for c in summary["changes"]] == [True, True]
@@ -148,7 +149,7 @@ def test_the_set_is_done_as_changed_and_the_summary_says_so(begin: Begin) -> Non
     assert panel(person).isVisible() and "60 beats" in panel(person).coming.text()
     person.press(F10)
     assert panel(person).note.text() == "Nothing to take back."
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     summary = person.fake.recordings[-1].save().summary
     (turns,) = summary["exercises"]
     assert turns["prescribed"]["tempo_bpm"] == 65.0
@@ -169,6 +170,28 @@ def test_the_buttons_do_what_the_keys_do(begin: Begin) -> None:
     assert set(panel(person).buttons) == set(ACTIONS)
 
 
+def test_outside_a_call_it_is_said_that_a_moment_is_marked(begin: Begin) -> None:
+    person = ready(begin, TURNS)
+    header, page = person.window.header, person.window.pages["practice"]
+    places = [w.geometry() for w in (header.mark, *header.buttons)]
+    person.press(F2)
+    assert header.note.isVisible() and header.note.text() == words.say("call.marked")
+    around = header.note.geometry()
+    assert not any(around.intersects(w.geometry()) for w in (header.mark, *header.buttons))
+    assert [w.geometry() for w in (header.mark, *header.buttons)] == places
+    person.wait(MARK_SHOWN_S + 0.5)
+    assert not header.note.isVisible()
+    person.choose("I am in place")
+    person.set_up()
+    person.measured(3.2, seen)
+    turned(person, 2.0)
+    field = page.field.geometry()  # type: ignore[attr-defined]
+    person.press(F2)
+    assert page.cue.text() == words.say("call.marked")  # type: ignore[attr-defined]
+    assert page.field.geometry() == field  # type: ignore[attr-defined]
+    assert not header.note.isVisible()
+
+
 def test_a_moment_is_marked_in_a_set_and_between_two(begin: Begin) -> None:
     person = ready(begin, TURNS)
     person.press(F2)
@@ -184,8 +207,7 @@ def test_a_moment_is_marked_in_a_set_and_between_two(begin: Begin) -> None:
     assert person.director.just_marked
     found = marks(person, "marked")
     assert [m.get("entry_id") for m in found] == ["turns", "turns"]
-    person.press(Qt.Key.Key_Escape)
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     summary = person.fake.recordings[-1].save().summary
     assert [m["time_s"] for m in summary["marks"]] == [round(m["time_s"], 3) for m in found]
 

@@ -19,13 +19,14 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.gate import EMERGENCY, SPIN
 from tracker.plan.model import Entry
 from tracker.practice.flow import WELL_S
-from tracker.practice.tasks import AskAfterSet, AskGate, AskWell, DoSet, Over, Prepare
+from tracker.practice.tasks import AskGate, AskWell, DoSet, Over, Prepare
 from tracker.sample import Sample
 from ui import theme, words
 from ui.cards import card_of
 from ui.pages.well import WellPage
 from ui.ports import NoVoice
 from ui.session_setup import OFFERED
+from ui.twice import TWICE_S
 from ui.widgets.basic import Words
 
 Begin = Callable[..., Person]
@@ -211,6 +212,8 @@ def test_leaving_it_leaves_a_possible_fall(begin: Begin, way: str, answer: str |
     if way == "close":
         person.window.close()
     else:
+        # The key of the set before would still do nothing.
+        person.wait(TWICE_S)
         person.press("u" if way == "u" else Qt.Key.Key_Escape)
         person.none_of_these()
         assert isinstance(person.director.task, Over)
@@ -283,9 +286,8 @@ def test_who_lets_themselves_drop_out_of_the_picture_and_is_fine_goes_on(begin: 
     assert isinstance(person.director.task, AskWell)
     person.press("1")
     assert not isinstance(person.director.task, Over)
-    while isinstance(person.director.task, AskAfterSet):
-        person.press(ENTER)
-    person.press(Qt.Key.Key_Escape)
+    person.answer_set()
+    person.director.end_today()
     assert person.director.saved is not None
     found = person.director.saved.summary
     assert found["after_drop"]["seen"] is False and found["after_drop"]["value"] == "fine"

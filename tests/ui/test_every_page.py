@@ -87,9 +87,12 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person.settle()
     assert isinstance(person.director.task, AskAfterSet)
     yield "after a set"
-    while isinstance(person.director.task, AskAfterSet):
-        person.press(ENTER)
+    person.answer_set()
     yield "wait"
+    person.press(Qt.Key.Key_Escape)
+    assert window.covering() == "leave"
+    yield "all for today"
+    person.press(ENTER)
     person.wait(11)
     person.press("1", ENTER)
     yield "settle"

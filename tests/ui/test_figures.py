@@ -10,7 +10,7 @@ from PySide6.QtGui import QImage, QPainter
 from PySide6.QtTest import QTest
 from pytestqt.qtbot import QtBot
 
-from tests.ui.fakes import FakeWorld, Make
+from tests.ui.fakes import FakeWorld, Make, Voice, seen
 from tests.ui.patient import SHOULDERS, TURNS, Person, plan_of
 from tests.ui.test_window import pixels, to_choose
 from tracker.exercises.catalogue import CATALOGUE
@@ -20,6 +20,7 @@ from ui.figures.model import MOST_A_SECOND, Key, Movement, Pose
 from ui.figures.movements import MOVEMENTS
 from ui.figures.paint import VIEWS, paint
 from ui.figures.places import PLACES
+from ui.session_flow import Dose, Phase
 from ui.settings import Settings
 from ui.widgets.moving import MovementPicture
 
@@ -187,6 +188,24 @@ def test_one_key_holds_it_still_and_is_remembered(make: Make, fake: FakeWorld) -
     assert again.pages["choose"].movement.picture.still
     again.pages["choose"].movement.hold.click()
     assert not again.pages["choose"].movement.picture.still
+
+
+def test_the_key_works_where_a_drawing_is_in_sight_and_is_said(
+    make: Make, fake: FakeWorld, voice: Voice
+) -> None:
+    window = make()
+    person = Person(window, fake)
+    to_choose(window, fake)
+    person.press("s")
+    assert window.settings.motion == "still" and voice.texts[-1] == words.say("figure.stills")
+    person.press("s")
+    assert window.settings.motion == "moving" and voice.texts[-1] == words.say("figure.moves")
+    window.director.start_exercise(Dose("turns-on-target", 12, 60.0))
+    person.measured(4.0, seen)
+    assert window.director.phase == Phase.exercise
+    voice.spoken.clear()
+    person.press("s")
+    assert window.settings.motion == "moving" and not voice.texts
 
 
 def test_another_exercise_is_another_drawing(make: Make, fake: FakeWorld) -> None:

@@ -25,6 +25,7 @@ from tests.ui.patient import (
     turned,
 )
 from tests.ui.pictures import keep
+from tests.ui.test_planned_pages import said
 from tests.ui.test_window import cut_in
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Entry
@@ -49,6 +50,7 @@ from tracker.sample import Sample
 from ui import words
 from ui.ports import NoBeats
 from ui.session_flow import Phase
+from ui.twice import TWICE_S
 
 
 def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Person]) -> None:
@@ -150,14 +152,17 @@ def test_unwell_in_the_middle_of_a_set_stops_everything(begin: Callable[..., Per
     assert [row["entry_id"] for row in summary["not_done"]] == ["eyes"]
 
 
-def test_stop_ends_the_set_and_the_next_stop_the_session(begin: Callable[..., Person]) -> None:
+def test_stop_ends_the_set_and_the_next_stop_asks(begin: Callable[..., Person]) -> None:
     person = begin(plan_of(TURNS, EYES))
     person.get_in_place(1)
     person.measured(3.2, seen)
     turned(person, 2.5)
     person.press(Qt.Key.Key_Escape)
     assert isinstance(person.director.task, AskAfterSet)
+    person.wait(TWICE_S)
     person.press(Qt.Key.Key_Escape)
+    assert isinstance(person.director.task, AskAfterSet)
+    person.choose("End for today")
     assert person.director.phase == Phase.summary
     assert person.director.saved is not None
     assert person.director.saved.summary["ended"] == "stopped"
@@ -178,7 +183,10 @@ def test_a_stop_works_wherever_it_comes(begin: Callable[..., Person], steps: int
         move()
     while person.director.phase != Phase.summary:
         before = (person.director.task, person.director.phase)
+        person.wait(TWICE_S)
         person.press(Qt.Key.Key_Escape)
+        if person.window.covering() == "leave":
+            person.choose("End for today")
         if person.director.phase != Phase.summary and isinstance(person.director.task, Over):
             person.press(SPACE)
         assert (person.director.task, person.director.phase) != before
@@ -198,6 +206,11 @@ def test_standing_without_support_is_passed_over_and_said(begin: Callable[..., P
     (left,) = person.director.saved.summary["not_done"]
     assert left["reasons"] == ["support_not_confirmed"]
     assert not person.fake.services
+    # Nothing was done, and that is said, with why.
+    shown = said(person)
+    assert words.say("summary.nothing_done") in shown
+    assert words.say("refused.support_not_confirmed") in shown
+    assert words.say("summary.finished_plan") not in shown
 
 
 def test_without_a_camera_an_entry_can_be_left_out(
@@ -256,7 +269,7 @@ def test_who_has_stood_up_is_seen_again_before_the_set_up(begin: Callable[..., P
     for _ in range(2):  # the countdown, and the ten seconds
         person.measured(10.3, lambda t: turning(t, 1e9))
     assert isinstance(person.director.task, AskAfterSet)
-    person.press(Qt.Key.Key_Escape)
+    person.director.end_today()
     assert person.director.saved is not None
     summary = person.director.saved.summary
     assert [e["entry_id"] for e in summary["exercises"]] == ["turns", "stand"]

@@ -7,7 +7,6 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
 
 from tests.ui.fakes import FakeWorld, Make, answer_fit, seen
 from tests.ui.patient import (
@@ -29,7 +28,6 @@ from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Unlock
 from tracker.plan.starter import seated_starter
 from tracker.practice.tasks import (
-    AskAfterSet,
     AskGate,
     AskOpen,
     AskReader,
@@ -69,8 +67,7 @@ def offered(person: Person) -> list[str]:
 
 def after_a_set(person: Person) -> None:
     """From the end of a set to the rest before the next."""
-    while isinstance(person.director.task, AskAfterSet):
-        person.press(ENTER)
+    person.answer_set()
     person.wait(11)
     person.press("1", ENTER)
     assert isinstance(person.director.task, Settle)
@@ -186,7 +183,8 @@ def _no_dose() -> Any:
 def test_of_a_set_up_that_was_kept_nothing_is_said(begin: Begin) -> None:
     person = begin(plan_of(TURNS))
     person.get_in_place(1)
-    person.press(Qt.Key.Key_Escape, Qt.Key.Key_Escape)
+    person.director.end_today()
+    person.settle()
     assert person.director.phase == Phase.summary
     assert "could not be kept" not in said(person)
 
@@ -264,7 +262,9 @@ def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> No
     assert seen_at == expected.split()
 
 
-def test_outside_a_session_nobody_is_asked_to_feel_unwell(make: Make, fake: FakeWorld) -> None:
+def test_before_anything_was_begun_nobody_is_asked_to_feel_unwell(
+    make: Make, fake: FakeWorld
+) -> None:
     window = make()
     person = Person(window, fake)
     window.director.start()
@@ -272,7 +272,7 @@ def test_outside_a_session_nobody_is_asked_to_feel_unwell(make: Make, fake: Fake
     assert window.director.phase == Phase.camera and UNWELL not in offered(person)
     window.director.begin_setup()
     person.settle()
-    assert window.director.phase == Phase.setup and UNWELL not in offered(person)
+    assert window.director.phase == Phase.setup and UNWELL in offered(person)
 
 
 @pytest.mark.parametrize("where", ["gate", "scores", "camera", "setup", "fitting", "failed"])

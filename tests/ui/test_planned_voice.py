@@ -480,7 +480,7 @@ def test_nothing_covers_a_set_and_what_comes_uncovers_itself(begin: Begin, voice
     window.open_sound()
     assert window.stack.currentWidget() is window.pages["practice"]
     turned(person, 8.0)
-    person.press(ENTER)
+    person.answer_set()
     window.open_sound()
     assert window.stack.currentWidget() is window.pages["sound"]
     person.wait(11)

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import accumulate
 
 import pytest
 
+from tests.ui.fakes import FakeWorld, Make
 from tracker.motion.turning import Turn
 from tracker.session.flags import LOW_MEASURED
 from tracker.session.live import LiveState
 from ui import words
+from ui.pages.practice_figures import TargetFigures
+from ui.reading import _sides
 from ui.set_told import SetTold
+from ui.share import Sides
 
 
 def turn(index: int, peak_s: float) -> Turn:
@@ -40,3 +45,42 @@ def test_a_count_is_told_where_the_set_was_measured(share: float, is_told: bool)
 
 def test_nothing_is_told_of_a_set_that_had_no_time() -> None:
     assert SetTold("head_yaw").lines(0, 12) == ()
+
+
+def short_of_the_middle(index: int, peak_s: float) -> Turn:
+    """Turns that are all on the right of the middle: 18 degrees off it, and back to 2."""
+    made = turn(index, peak_s)
+    return replace(made, amplitude_deg=18.0 if made.side == "right" else -2.0, swing_deg=16.0)
+
+
+def test_turns_that_turn_back_before_the_middle_have_no_degrees_to_that_side() -> None:
+    told, sides = SetTold("head_yaw"), Sides()
+    for k in range(8):
+        last = short_of_the_middle(k, float(k + 1))
+        told.take(LiveState(last_turn=last), k + 1.0, measured=True)
+        sides.take(last)
+    (line,) = told.lines(4, 12)
+    assert words.say("ask.did.right", degrees=words.number(18)) in line
+    assert "-2" not in line and words.say("ask.did.of", count="4", goal="12") in line
+    (_, right, _), (_, left, speed) = sides.texts()
+    assert right == words.say("share.degrees", value="18") and left == "–"
+    assert speed == words.say("share.speed", value="60")
+
+
+def test_the_summary_says_so_in_words() -> None:
+    median = {"right": {"median": 18.0}, "left": {"median": -2.0}}
+    rows = {row.label: row.value for row in _sides({"by_side": median}, None)}
+    assert rows[words.say("summary.left")] == words.say("summary.not_past")
+    assert rows[words.say("summary.right")] == words.say("summary.degrees", value="18")
+
+
+def test_nor_do_they_stand_at_the_target(make: Make, fake: FakeWorld) -> None:
+    figures = TargetFigures(make().director)
+
+    def shown(made: Turn) -> tuple[float | None, float | None]:
+        state = figures.state(LiveState(last_turn=made), None, upright=False)
+        return state.first_deg, state.second_deg
+
+    assert shown(turn(0, 1.0)) == (18, None) and shown(turn(1, 2.0)) == (18, 18)
+    assert shown(short_of_the_middle(2, 3.0)) == (18, 18)
+    assert shown(short_of_the_middle(3, 4.0)) == (18, None)

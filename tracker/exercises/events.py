@@ -19,7 +19,8 @@ class Event:
     decided_s
         When enough had been seen to decide it.
     said_at_s
-        When it was first said to the patient, NaN if it never was.
+        When it was first said to the patient, or shown, NaN if it never was: with the eyes shut
+        and no voice it can't be.
     reason
         Why nothing was measured (``not_measured``); ``no_face`` for a head that was lost while
         it dropped (``possible_fall``).

@@ -63,6 +63,14 @@ class Turn:
     short_mm: float = nan
 
     @property
+    def reached_deg(self) -> float:
+        """How far it went to its side; NaN where it turned back before the middle.
+
+        Such a turn counts, but who is told of it went nowhere on that side.
+        """
+        return self.amplitude_deg if self.amplitude_deg >= 0.0 else nan
+
+    @property
     def hidden(self) -> bool:
         """Whether its extreme lies in a hole: neither how far it went nor when is known."""
         return isfinite(self.swing_deg) and not isfinite(self.amplitude_deg)

@@ -178,6 +178,12 @@ class Conductor:
             raise ValueError(f"no set is to begin at {type(self._task).__name__}")
         self._task = self._going.throw(CantBegin(reason))
 
+    def call_off(self) -> None:
+        """The patient has stopped the countdown: getting into place comes again."""
+        if not isinstance(self._task, CountDown):
+            raise ValueError(f"there is no countdown at {type(self._task).__name__}")
+        self._go_on(ANEW)
+
     def saw_double(self) -> None:
         """The patient sees double in near work: the set is to end, and is not repeated today."""
         if not isinstance(self._task, DoSet):

@@ -235,10 +235,10 @@ class SessionFlow(Asking):
         self._of_set("clarity", "double")
         self._of_set("stopped_double", True)
 
-    def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
-        """Do one entry; false if the person did not get into place."""
-        known, ready = self._known, ANEW
-        while ready is ANEW:
+    def _get_ready(self, entry: Entry) -> Generator[Task, Any, Asked | None]:
+        """Have the person get into place, and count down; None if they did not get there."""
+        known, called_off = self._known, ANEW
+        while called_off is ANEW:
             asked = self._asked(entry)
             standing = asked.posture != "sitting"
             # From another seat distance and rest are others, and with them every angle.
@@ -253,19 +253,29 @@ class SessionFlow(Asking):
                 voice=self._voice(entry),
                 chair_mm=known.chair_mm,
             )
-        if ready is not True:
-            return False
+            if ready is ANEW:
+                continue
+            if ready is not True:
+                return None
+            # Who has stood up sits differently afterwards.
+            known.seated_in_place = not standing
+            if rest_pose:
+                known.learnt = places
+            if not standing and "face" in asked.exercise.needs:
+                # Elsewhere no distance is asked for.
+                known.chair_mm = seat_mm(asked, self._plan)
+            self.numbers, self.count_lost, self._double_told = [], False, False
+            until_s = self.now_s + self._countdown_s[standing]
+            called_off = yield CountDown(asked=asked, until_s=until_s)
         self._changes.begin_set()
         self._changed_of_set = self._changes.told(entry)
-        # Who has stood up sits differently afterwards.
-        known.seated_in_place = not standing
-        if rest_pose:
-            known.learnt = places
-        if not standing and "face" in asked.exercise.needs:
-            # Elsewhere no distance is asked for.
-            known.chair_mm = seat_mm(asked, self._plan)
-        self.numbers, self.count_lost, self._double_told = [], False, False
-        yield CountDown(asked=asked, until_s=self.now_s + self._countdown_s[standing])
+        return asked
+
+    def _do(self, entry: Entry) -> Generator[Task, Any, bool]:
+        """Do one entry; false if the person did not get into place."""
+        asked = yield from self._get_ready(entry)
+        if asked is None:
+            return False
         dropped = None
         try:
             yield DoSet(asked=asked)
@@ -280,7 +290,7 @@ class SessionFlow(Asking):
             yield from self._ask_well(dropped)
         yield from self._ask_after(asked)
         yield from self._watch_symptoms(asked, ended_s)
-        known.rest_until_s = self.now_s + self._plan.rest_s
+        self._known.rest_until_s = self.now_s + self._plan.rest_s
         return True
 
     def _ask_well(self, dropped: Dropped) -> Flow:

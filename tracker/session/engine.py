@@ -7,11 +7,12 @@ same results however they were handed over.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from math import isfinite, nan
 from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, find_exercise
+from tracker.exercises.events import Cue
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.at_target import gaze_error_at_target_deg
@@ -62,6 +63,9 @@ class Engine:
         self._beside = GazeBeside(None)
         self._setup: Mapping[str, Any] = {}
         self._varifocal = False
+        #: Gives a cue to the person, and whether they get to know of it: one that they don't is
+        #: not said, and comes again while it lasts. Without a screen every one counts as given.
+        self.tell: Callable[[Cue], bool] = lambda _: True
         self._learn(about.setup)
         head = {"kind": "session", "format": FORMAT, "format_version": FORMAT_VERSION}
         head |= {"columns": list(NUMBER_COLUMNS)}
@@ -270,7 +274,14 @@ class Engine:
             error_deg = gaze_error_at_target_deg(step, exercise, self._setup)
             self._beside = GazeBeside(doubted_band(error_deg))
             self._runs[number] = ExerciseRun(
-                number, step, exercise, self._journal, self._last_cue_s, error_deg
+                number,
+                step,
+                exercise,
+                self._journal,
+                self._last_cue_s,
+                error_deg,
+                # Whatever it is by then.
+                tell=lambda cue: self.tell(cue),
             )
         return self._runs[number]
 

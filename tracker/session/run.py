@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import asdict, replace
 from math import isfinite, nan
 from typing import Any
@@ -62,6 +63,8 @@ class ExerciseRun:
         When something was last said, NaN if never.
     gaze_error_deg
         Error of the gaze against the target, NaN where no set-up measured one.
+    tell
+        Gives a cue to the person, and whether they get to know of it.
     """
 
     def __init__(
@@ -72,6 +75,8 @@ class ExerciseRun:
         journal: Journal,
         last_cue_s: float = nan,
         gaze_error_deg: float = nan,
+        *,
+        tell: Callable[[Cue], bool] = lambda _: True,
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
@@ -91,6 +96,9 @@ class ExerciseRun:
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
         self._said_s: dict[int, float] = {}
+        self._tell = tell
+        #: What was to be said at once, and nobody heard.
+        self._unheard: list[int] = []
         self._unread_from_s = nan
 
     def asked_at(self, time_s: float) -> Asked:
@@ -113,6 +121,7 @@ class ExerciseRun:
             self._arms.feed(sample)
         for watcher in self._watchers:
             self._note(watcher, watcher.feed(sample), sample.time_s + LOOK_AHEAD_S)
+        self._say_unheard(sample.time_s + LOOK_AHEAD_S)
         if self._head_explains(sample) and sample.time_s - self._unread_from_s >= UNREAD_S:
             self._say_head_moved(sample.time_s + LOOK_AHEAD_S)
         for turn in self.counter.feed(sample):
@@ -125,6 +134,7 @@ class ExerciseRun:
         """Nothing came up to now."""
         for watcher in self._watchers:
             self._note(watcher, watcher.wait(now_s), now_s)
+        self._say_unheard(now_s)
 
     def finish(self, time_s: float) -> None:
         """The step ended."""
@@ -225,14 +235,31 @@ class ExerciseRun:
         event = self.events[index]
         return index in self._said_s, _rank(event.code), event.start_s
 
+    def _say_unheard(self, now_s: float) -> None:
+        """What nobody heard when it was to be said at once, for as long as it lasts."""
+        unheard, self._unheard = self._unheard, []
+        for index in unheard:
+            code = self.events[index].code
+            if self._open.get(code) != index:
+                continue
+            if self._worse_is_on(code):
+                self._unheard.append(index)
+            else:
+                self._speak(index, now_s)
+
     def _speak(self, index: int, now_s: float) -> None:
         event = self.events[index]
+        # Whoever else looks at the screen sees it in any case.
+        self.cue = cue = Cue(event.code, now_s, event.reason)
+        if not self._tell(cue):
+            if event.code in AT_ONCE:
+                self._unheard.append(index)
+            return
         if index not in self._said_s:
             event = replace(event, said_at_s=now_s)
             self.events[index] = event
             self._write(index)
         self._said_s[index] = now_s
-        self.cue = Cue(event.code, now_s, event.reason)
         self.last_cue_s = now_s
         self._journal.append(
             {"kind": "said", "number": self.number, "code": event.code, "time_s": _plain(now_s)}

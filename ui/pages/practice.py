@@ -86,7 +86,8 @@ class PracticePage(QWidget):
             if k.startswith("reason.")
         ]
         others = [words.say(f"practice.{k}") for k in ("paused", "disk", "busy")]
-        others += [words.say(key) for key in ("lost.hold", "lost.paused", "lost.again")]
+        others += [words.say(f"lost.{k}") for k in ("hold", "paused", "again")]
+        others.append(words.say("moved.set"))
         others += [words.say_or(f"trouble.{state}", "trouble.failed") for state in TROUBLES]
         keep_room(self.cue, [*cues, *missing, *others], width)
         keep_room(self.title, [words.say(f"exercise.{e}") for e in CATALOGUE], width)
@@ -256,7 +257,7 @@ class PracticePage(QWidget):
             return
         self._show_far()
         if director.phase == Phase.paused:
-            self._quiet(words.say("practice.paused"))
+            self._quiet(words.say("moved.set" if director.paused_by_move else "practice.paused"))
             return
         if director.asks_if_well:
             asked = words.say("cue.possible_fall")

@@ -55,13 +55,12 @@ class PracticeButtons:
         had = self._page.focusWidget()
         if self.pause.isHidden() != clip:
             self.pause.setHidden(clip)
-        planned = director.conductor is not None
         live = director.phase == Phase.exercise
         by_hand = live and (director.until_said or director.count_lost)
         # Where the camera went one's picture is of no use, and "Done" takes its place in the row.
         picture = director.sharing or not director.count_lost
         shown = (
-            (self.unwell, planned),
+            (self.unwell, director.can_be_unwell),
             (self.done, by_hand),
             (self.double, director.near_set),
             (self.show_me, picture),

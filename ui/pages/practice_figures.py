@@ -47,8 +47,11 @@ class TargetFigures:
         turn = live.last_turn
         if turn is not None and turn.index != self._last_index:
             self._last_index = turn.index
-            if isfinite(turn.amplitude_deg):
-                self._sides[turn.side] = round(turn.amplitude_deg)
+            if isfinite(turn.reached_deg):
+                self._sides[turn.side] = round(turn.reached_deg)
+            elif isfinite(turn.amplitude_deg):
+                # It turned back before the middle: what it did before on that side is over.
+                self._sides.pop(turn.side, None)
         vertical = upright if moving else bool({"up", "down"} & set(self._sides))
         first, second = ("up", "down") if vertical else ("right", "left")
         tempo, counts = live.tempo_bpm, self._counts(asked)
@@ -89,4 +92,5 @@ def set_line(director: Director, live: LiveState) -> str:
     if cue and cue != "not_measured" and words.has(f"cue.{cue}"):
         return words.say(f"cue.{cue}")
     notes = (("disk", director.disk_note), ("busy", director.busy_note))
-    return next((words.say(f"practice.{name}") for name, now in notes if now), "")
+    note = next((words.say(f"practice.{name}") for name, now in notes if now), "")
+    return note or (words.say("call.marked") if director.just_marked else "")

@@ -101,11 +101,11 @@ class SetupPage(QWidget):
                     # A hand that shakes presses twice: what has the keys now must do nothing.
                     self.setFocus()
                 button.setVisible(on)
-        planned = director.conductor is not None
-        if self.unwell.isHidden() == planned:
-            self.unwell.setVisible(planned)
+        unwell = director.can_be_unwell
+        if self.unwell.isHidden() == unwell:
+            self.unwell.setVisible(unwell)
         # The offer comes while the eyes are to be on the next target: it must not move it.
-        kept = (self.stop, self.repeat, self.part, *([self.unwell] if planned else []))
+        kept = (self.stop, self.repeat, self.part, *([self.unwell] if unwell else []))
         self._row.keep_room_for(*kept)
         if director.phase == Phase.setup:
             # Before the next step begins, a line on the one before has room over the target.
@@ -127,6 +127,11 @@ class SetupPage(QWidget):
         director = self._director
         part, parts = director.setup_part
         self.part.setText(words.say("setup.progress", part=part, parts=parts))
+        if director.setup_moved:
+            self._say_line(words.say("moved.setup"))
+            self._say_more(words.say("moved.setup_again"))
+            self.field.show_targets([])
+            return
         if director.setup_waits or director.trouble is not None:
             what, to_do = director.lost_words_now
             waits = words.say("lost.setup") if director.setup_waits else ""

@@ -156,7 +156,11 @@ class SummaryPage(Page):
         if director.ended != "finished":
             a_try = director.plan is not None and director.plan.plan_id == TRY_ID
             return "summary.try_stopped" if a_try else "summary.stopped"
-        return "summary.finished" if director.plan is None else "summary.finished_plan"
+        if director.plan is None:
+            return "summary.finished"
+        found = {} if director.saved is None else director.saved.summary
+        nothing = bool(found.get("not_done")) and not found.get("exercises")
+        return "summary.nothing_done" if nothing else "summary.finished_plan"
 
     def _is_to_be_brought(self) -> bool:
         """Whether it has to be said how the therapist gets to see it: no button does it."""

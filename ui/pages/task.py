@@ -126,8 +126,9 @@ class TaskPage(Page):
     def enter(self) -> None:
         """The main answer gets the keys, or the first; where none is asked for, nothing does.
 
-        A key that is pressed while one waits must not end the session, nor a rest; and a
-        second Enter at the safety questions must not say that nobody fell.
+        A key that is pressed while one waits must not end the session, nor a rest; a second
+        Enter at the safety questions must not say that nobody fell; nor must a Space that was to
+        pause a set say how the target was seen in it.
         """
         self.scroll.verticalScrollBar().setValue(0)
         if self.card.count is not None:
@@ -135,6 +136,8 @@ class TaskPage(Page):
             return
         main = [b for b in self._options if b.kind == "main"]
         unseen = isfinite(self.card.until_s) or isinstance(self._task, AskWeekly)
+        # The key of a pause may be on its way as a set ends.
+        unseen = unseen or (isinstance(self._task, AskAfterSet) and not self._given)
         (*main, *([] if unseen else self._options), self)[0].setFocus()
 
     def refresh(self) -> None:
@@ -276,6 +279,8 @@ class TaskPage(Page):
 
     def _take(self, option: Option) -> None:
         director = self._director
+        if isinstance(self._task, AskAfterSet) and director.came_unseen:
+            return
         if option.act == "sound":
             director.play_test(TEST_BPM, TEST_S)
         elif option.act == "voice":

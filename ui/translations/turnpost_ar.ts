@@ -3335,6 +3335,16 @@
             <translation>عدّت الكاميرا {count}.</translation>
         </message>
         <message>
+            <source>Your last nod down: {degrees} degrees.</source>
+            <comment>ask.did.down</comment>
+            <translation>آخر إيماءة إلى أسفل بالدرجات: {degrees}.</translation>
+        </message>
+        <message>
+            <source>Your last turn left: {degrees} degrees.</source>
+            <comment>ask.did.left</comment>
+            <translation>آخر لفتة إلى اليسار بالدرجات: {degrees}.</translation>
+        </message>
+        <message>
             <source>Your last nods: {first} degrees up, {second} degrees down.</source>
             <comment>ask.did.nods</comment>
             <translation>آخر إيماءات رأسك: إلى أعلى بالدرجات {first}، إلى أسفل بالدرجات {second}.</translation>
@@ -3345,6 +3355,11 @@
             <translation>عدّت الكاميرا {count} من {goal}.</translation>
         </message>
         <message>
+            <source>Your last turn right: {degrees} degrees.</source>
+            <comment>ask.did.right</comment>
+            <translation>آخر لفتة إلى اليمين بالدرجات: {degrees}.</translation>
+        </message>
+        <message>
             <source>Your tempo: {tempo} a minute.</source>
             <comment>ask.did.tempo</comment>
             <translation>إيقاعك: {tempo} في الدقيقة.</translation>
@@ -3353,6 +3368,11 @@
             <source>Your last turns: {first} degrees right, {second} degrees left.</source>
             <comment>ask.did.turns</comment>
             <translation>آخر لفتات رأسك: إلى اليمين بالدرجات {first}، إلى اليسار بالدرجات {second}.</translation>
+        </message>
+        <message>
+            <source>Your last nod up: {degrees} degrees.</source>
+            <comment>ask.did.up</comment>
+            <translation>آخر إيماءة إلى أعلى بالدرجات: {degrees}.</translation>
         </message>
         <message>
             <source>Done</source>
@@ -7755,6 +7775,11 @@
             <translation>تثبيت الرسم، المفتاح S</translation>
         </message>
         <message>
+            <source>Drawings move again.</source>
+            <comment>figure.moves</comment>
+            <translation>الرسوم تتحرك من جديد.</translation>
+        </message>
+        <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
             <translation>يتحرك ببطء، مرة بعد مرة.</translation>
@@ -7768,6 +7793,11 @@
             <source>It does not move.</source>
             <comment>figure.still</comment>
             <translation>لا يتحرك.</translation>
+        </message>
+        <message>
+            <source>Drawings hold still now.</source>
+            <comment>figure.stills</comment>
+            <translation>الرسوم ثابتة الآن.</translation>
         </message>
         <message>
             <source>From above</source>
@@ -8540,9 +8570,9 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise your plan)</source>
+            <source>I feel unwell (while you practise)</source>
             <comment>help.key.unwell</comment>
-            <translation>أشعر بسوء (أثناء التدرب على خطتك)</translation>
+            <translation>أشعر بسوء (أثناء التدرب)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8575,9 +8605,9 @@
             <translation>المسافة</translation>
         </message>
         <message>
-            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
             <comment>help.note.always</comment>
-            <translation>لا يعمل المفتاحان F1 وCtrl+M أثناء المجموعة أو الإعداد.</translation>
+            <translation>لا يعمل المفتاحان F1 وCtrl+M ولا تغيير حجم النص أثناء المجموعة أو الإعداد.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
@@ -8610,9 +8640,9 @@
             <translation>إذا شعرت بسوء</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب على خطتك اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
+            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
@@ -8703,6 +8733,21 @@
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
             <comment>how.turns-together.closed</comment>
             <translation>أدر رأسك إلى اليمين، ثم إلى اليسار. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
+        </message>
+        <message>
+            <source>Go on practising</source>
+            <comment>leave.go_on</comment>
+            <translation>متابعة التمرين</translation>
+        </message>
+        <message>
+            <source>What you have done so far is kept either way.</source>
+            <comment>leave.how</comment>
+            <translation>ما أنجزته حتى الآن يبقى محفوظًا في كل الأحوال.</translation>
+        </message>
+        <message>
+            <source>Is that all for today?</source>
+            <comment>leave.title</comment>
+            <translation>هل هذا كل شيء لليوم؟</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -8988,6 +9033,21 @@
             <source>First give both lengths, by the tape.</source>
             <comment>mark.unset</comment>
             <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
+        </message>
+        <message>
+            <source>The window was moved, so this is paused. Go on with Space.</source>
+            <comment>moved.set</comment>
+            <translation>تحركت النافذة، لذلك توقف التمرين مؤقتًا. تابع بمفتاح المسافة.</translation>
+        </message>
+        <message>
+            <source>The window was moved, and the target with it.</source>
+            <comment>moved.setup</comment>
+            <translation>تحركت النافذة وتحرك معها الهدف.</translation>
+        </message>
+        <message>
+            <source>The set-up begins again in a moment.</source>
+            <comment>moved.setup_again</comment>
+            <translation>يبدأ الإعداد من جديد بعد لحظة.</translation>
         </message>
         <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
@@ -10650,6 +10710,11 @@
             <translation>لم يُقس</translation>
         </message>
         <message>
+            <source>not past the middle</source>
+            <comment>summary.not_past</comment>
+            <translation>لم يتجاوز المنتصف</translation>
+        </message>
+        <message>
             <source>Not saved: {why}</source>
             <comment>summary.not_saved</comment>
             <translation>لم تُحفظ: {why}</translation>
@@ -10663,6 +10728,11 @@
             <source>It could not be taken back, so it still counts. {why}</source>
             <comment>summary.not_taken_back</comment>
             <translation>تعذّر التراجع عنه، لذلك ما زال محسوبًا. {why}</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. Why stands beside each exercise.</source>
+            <comment>summary.nothing_done</comment>
+            <translation>لم تتدرب على شيء هذه المرة. السبب مكتوب بجانب كل تمرين.</translation>
         </message>
         <message>
             <source>nothing to mention</source>

@@ -3335,6 +3335,16 @@
             <translation>Die Kamera hat {count} gezählt.</translation>
         </message>
         <message>
+            <source>Your last nod down: {degrees} degrees.</source>
+            <comment>ask.did.down</comment>
+            <translation>Ihr letztes Nicken nach unten: {degrees} Grad.</translation>
+        </message>
+        <message>
+            <source>Your last turn left: {degrees} degrees.</source>
+            <comment>ask.did.left</comment>
+            <translation>Ihre letzte Drehung nach links: {degrees} Grad.</translation>
+        </message>
+        <message>
             <source>Your last nods: {first} degrees up, {second} degrees down.</source>
             <comment>ask.did.nods</comment>
             <translation>Ihr letztes Nicken: {first} Grad nach oben, {second} Grad nach unten.</translation>
@@ -3345,6 +3355,11 @@
             <translation>Die Kamera hat {count} von {goal} gezählt.</translation>
         </message>
         <message>
+            <source>Your last turn right: {degrees} degrees.</source>
+            <comment>ask.did.right</comment>
+            <translation>Ihre letzte Drehung nach rechts: {degrees} Grad.</translation>
+        </message>
+        <message>
             <source>Your tempo: {tempo} a minute.</source>
             <comment>ask.did.tempo</comment>
             <translation>Ihr Tempo: {tempo} pro Minute.</translation>
@@ -3353,6 +3368,11 @@
             <source>Your last turns: {first} degrees right, {second} degrees left.</source>
             <comment>ask.did.turns</comment>
             <translation>Ihre letzten Drehungen: {first} Grad nach rechts, {second} Grad nach links.</translation>
+        </message>
+        <message>
+            <source>Your last nod up: {degrees} degrees.</source>
+            <comment>ask.did.up</comment>
+            <translation>Ihr letztes Nicken nach oben: {degrees} Grad.</translation>
         </message>
         <message>
             <source>Done</source>
@@ -7755,6 +7775,11 @@
             <translation>Die Zeichnung anhalten, Taste S</translation>
         </message>
         <message>
+            <source>Drawings move again.</source>
+            <comment>figure.moves</comment>
+            <translation>Die Zeichnungen bewegen sich wieder.</translation>
+        </message>
+        <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
             <translation>Sie bewegt sich langsam, immer wieder von vorn.</translation>
@@ -7768,6 +7793,11 @@
             <source>It does not move.</source>
             <comment>figure.still</comment>
             <translation>Sie bewegt sich nicht.</translation>
+        </message>
+        <message>
+            <source>Drawings hold still now.</source>
+            <comment>figure.stills</comment>
+            <translation>Die Zeichnungen halten jetzt still.</translation>
         </message>
         <message>
             <source>From above</source>
@@ -8540,9 +8570,9 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise your plan)</source>
+            <source>I feel unwell (while you practise)</source>
             <comment>help.key.unwell</comment>
-            <translation>Mir ist unwohl (während Sie Ihren Plan üben)</translation>
+            <translation>Mir ist unwohl (während Sie üben)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8575,9 +8605,9 @@
             <translation>Leertaste</translation>
         </message>
         <message>
-            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
             <comment>help.note.always</comment>
-            <translation>F1 und Strg+M bewirken nichts, während ein Durchgang oder die Einrichtung läuft.</translation>
+            <translation>F1, Strg+M und die Textgröße bewirken nichts, während ein Durchgang oder die Einrichtung läuft.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
@@ -8610,9 +8640,9 @@
             <translation>Wenn Ihnen unwohl ist</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie Ihren Plan üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
+            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
@@ -8703,6 +8733,21 @@
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
             <comment>how.turns-together.closed</comment>
             <translation>Drehen Sie den Kopf nach rechts, dann nach links. Die Augen bleiben zu. Eine Bewegung pro Taktschlag.</translation>
+        </message>
+        <message>
+            <source>Go on practising</source>
+            <comment>leave.go_on</comment>
+            <translation>Weiter üben</translation>
+        </message>
+        <message>
+            <source>What you have done so far is kept either way.</source>
+            <comment>leave.how</comment>
+            <translation>Was Sie bis jetzt gemacht haben, bleibt auf jeden Fall erhalten.</translation>
+        </message>
+        <message>
+            <source>Is that all for today?</source>
+            <comment>leave.title</comment>
+            <translation>Ist das alles für heute?</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -8988,6 +9033,21 @@
             <source>First give both lengths, by the tape.</source>
             <comment>mark.unset</comment>
             <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
+        </message>
+        <message>
+            <source>The window was moved, so this is paused. Go on with Space.</source>
+            <comment>moved.set</comment>
+            <translation>Das Fenster wurde verschoben, deshalb ist jetzt Pause. Weiter mit der Leertaste.</translation>
+        </message>
+        <message>
+            <source>The window was moved, and the target with it.</source>
+            <comment>moved.setup</comment>
+            <translation>Das Fenster wurde verschoben und mit ihm das Ziel.</translation>
+        </message>
+        <message>
+            <source>The set-up begins again in a moment.</source>
+            <comment>moved.setup_again</comment>
+            <translation>Die Einrichtung beginnt gleich neu.</translation>
         </message>
         <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
@@ -10650,6 +10710,11 @@
             <translation>nicht gemessen</translation>
         </message>
         <message>
+            <source>not past the middle</source>
+            <comment>summary.not_past</comment>
+            <translation>nicht über die Mitte hinaus</translation>
+        </message>
+        <message>
             <source>Not saved: {why}</source>
             <comment>summary.not_saved</comment>
             <translation>Nicht gespeichert: {why}</translation>
@@ -10663,6 +10728,11 @@
             <source>It could not be taken back, so it still counts. {why}</source>
             <comment>summary.not_taken_back</comment>
             <translation>Es ließ sich nicht zurücknehmen und zählt deshalb noch. {why}</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. Why stands beside each exercise.</source>
+            <comment>summary.nothing_done</comment>
+            <translation>Diesmal wurde nichts geübt. Warum, steht bei jeder Übung.</translation>
         </message>
         <message>
             <source>nothing to mention</source>

@@ -3335,6 +3335,16 @@
             <translation>La cámara ha contado {count}.</translation>
         </message>
         <message>
+            <source>Your last nod down: {degrees} degrees.</source>
+            <comment>ask.did.down</comment>
+            <translation>Su último movimiento de cabeza abajo: {degrees} grados.</translation>
+        </message>
+        <message>
+            <source>Your last turn left: {degrees} degrees.</source>
+            <comment>ask.did.left</comment>
+            <translation>Su último giro a la izquierda: {degrees} grados.</translation>
+        </message>
+        <message>
             <source>Your last nods: {first} degrees up, {second} degrees down.</source>
             <comment>ask.did.nods</comment>
             <translation>Sus últimos movimientos de cabeza: {first} grados arriba, {second} grados abajo.</translation>
@@ -3345,6 +3355,11 @@
             <translation>La cámara ha contado {count} de {goal}.</translation>
         </message>
         <message>
+            <source>Your last turn right: {degrees} degrees.</source>
+            <comment>ask.did.right</comment>
+            <translation>Su último giro a la derecha: {degrees} grados.</translation>
+        </message>
+        <message>
             <source>Your tempo: {tempo} a minute.</source>
             <comment>ask.did.tempo</comment>
             <translation>Su ritmo: {tempo} por minuto.</translation>
@@ -3353,6 +3368,11 @@
             <source>Your last turns: {first} degrees right, {second} degrees left.</source>
             <comment>ask.did.turns</comment>
             <translation>Sus últimos giros: {first} grados a la derecha, {second} grados a la izquierda.</translation>
+        </message>
+        <message>
+            <source>Your last nod up: {degrees} degrees.</source>
+            <comment>ask.did.up</comment>
+            <translation>Su último movimiento de cabeza arriba: {degrees} grados.</translation>
         </message>
         <message>
             <source>Done</source>
@@ -7755,6 +7775,11 @@
             <translation>Detener el dibujo, tecla S</translation>
         </message>
         <message>
+            <source>Drawings move again.</source>
+            <comment>figure.moves</comment>
+            <translation>Los dibujos se mueven de nuevo.</translation>
+        </message>
+        <message>
             <source>It moves slowly, over and over again.</source>
             <comment>figure.moving</comment>
             <translation>Se mueve despacio, una y otra vez.</translation>
@@ -7768,6 +7793,11 @@
             <source>It does not move.</source>
             <comment>figure.still</comment>
             <translation>No se mueve.</translation>
+        </message>
+        <message>
+            <source>Drawings hold still now.</source>
+            <comment>figure.stills</comment>
+            <translation>Ahora los dibujos están quietos.</translation>
         </message>
         <message>
             <source>From above</source>
@@ -8540,9 +8570,9 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise your plan)</source>
+            <source>I feel unwell (while you practise)</source>
             <comment>help.key.unwell</comment>
-            <translation>Me siento mal (mientras practica su plan)</translation>
+            <translation>Me siento mal (mientras practica)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8575,9 +8605,9 @@
             <translation>Espacio</translation>
         </message>
         <message>
-            <source>F1 and Ctrl+M do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
             <comment>help.note.always</comment>
-            <translation>F1 y Ctrl+M no hacen nada durante una serie o la preparación.</translation>
+            <translation>F1, Ctrl+M y el tamaño del texto no hacen nada durante una serie o la preparación.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
@@ -8610,9 +8640,9 @@
             <translation>Si se siente mal</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise your plan, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica su plan, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
+            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
@@ -8703,6 +8733,21 @@
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
             <comment>how.turns-together.closed</comment>
             <translation>Gire la cabeza a la derecha, luego a la izquierda. Mantenga los ojos cerrados. Un movimiento por golpe.</translation>
+        </message>
+        <message>
+            <source>Go on practising</source>
+            <comment>leave.go_on</comment>
+            <translation>Seguir practicando</translation>
+        </message>
+        <message>
+            <source>What you have done so far is kept either way.</source>
+            <comment>leave.how</comment>
+            <translation>Lo que ha hecho hasta ahora se guarda en cualquier caso.</translation>
+        </message>
+        <message>
+            <source>Is that all for today?</source>
+            <comment>leave.title</comment>
+            <translation>¿Es todo por hoy?</translation>
         </message>
         <message>
             <source>Corner to corner</source>
@@ -8988,6 +9033,21 @@
             <source>First give both lengths, by the tape.</source>
             <comment>mark.unset</comment>
             <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
+        </message>
+        <message>
+            <source>The window was moved, so this is paused. Go on with Space.</source>
+            <comment>moved.set</comment>
+            <translation>La ventana se ha movido; por eso está en pausa. Siga con Espacio.</translation>
+        </message>
+        <message>
+            <source>The window was moved, and the target with it.</source>
+            <comment>moved.setup</comment>
+            <translation>La ventana se ha movido, y con ella el punto.</translation>
+        </message>
+        <message>
+            <source>The set-up begins again in a moment.</source>
+            <comment>moved.setup_again</comment>
+            <translation>La preparación empieza de nuevo enseguida.</translation>
         </message>
         <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
@@ -10650,6 +10710,11 @@
             <translation>no medido</translation>
         </message>
         <message>
+            <source>not past the middle</source>
+            <comment>summary.not_past</comment>
+            <translation>sin pasar del centro</translation>
+        </message>
+        <message>
             <source>Not saved: {why}</source>
             <comment>summary.not_saved</comment>
             <translation>No guardado: {why}</translation>
@@ -10663,6 +10728,11 @@
             <source>It could not be taken back, so it still counts. {why}</source>
             <comment>summary.not_taken_back</comment>
             <translation>No se pudo retirar, así que sigue contando. {why}</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. Why stands beside each exercise.</source>
+            <comment>summary.nothing_done</comment>
+            <translation>Esta vez no se ha practicado nada. El motivo está junto a cada ejercicio.</translation>
         </message>
         <message>
             <source>nothing to mention</source>

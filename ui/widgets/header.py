@@ -107,6 +107,11 @@ class Header(QWidget):
         row.addWidget(self.name)
         row.addWidget(self.mark)
         row.addStretch(1)
+        #: Lies over the room that is free: nothing moves as it comes and goes.
+        self.note = Words("", "small")
+        self.note.setParent(self)
+        self.note.setWordWrap(False)
+        self.note.hide()
         self.buttons: list[Button] = []
         for text, key, signal in (
             (words.say("share.call"), "share.open", self.call),
@@ -120,7 +125,7 @@ class Header(QWidget):
             button.clicked.connect(signal)
             row.addWidget(button)
             self.buttons.append(button)
-        self.sharing, self.sounding = self.buttons[:2]
+        self.sharing, self.sounding, *self.sizing = self.buttons[:4]
         self.sharing.setCheckable(True)
 
     def minimumSizeHint(self) -> QSize:
@@ -145,10 +150,29 @@ class Header(QWidget):
         """Larger text leaves less room; the parts have their size already or get it after."""
         QTimer.singleShot(0, self, self.make_room)
 
+    def show_note(self, text: str) -> None:
+        """A short line, where there is room for all of it; empty for none."""
+        self.note.setText(text)
+        size, mark, button = self.note.sizeHint(), self.mark.geometry(), self.buttons[0].geometry()
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            left, right = button.right() + theme.M, mark.left() - theme.M - size.width()
+            at = right
+        else:
+            left, right = mark.right() + theme.M, button.left() - theme.M - size.width()
+            at = left
+        self.note.setGeometry(at, (self.height() - size.height()) // 2, size.width(), size.height())
+        self.note.setVisible(bool(text) and left <= right)
+
     def let_sound(self, on: bool) -> None:
         """Whether the sound can be chosen now."""
         if self.sounding.isEnabled() != on:
             self.sounding.setEnabled(on)
+
+    def let_text(self, on: bool) -> None:
+        """Whether the text may have another size now."""
+        for button in self.sizing:
+            if button.isEnabled() != on:
+                button.setEnabled(on)
 
     def let_share(self, on: bool, sharing: bool) -> None:
         """Whether the layout for a call can be chosen now, and whether it is."""

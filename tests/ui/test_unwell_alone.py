@@ -1,0 +1,124 @@
+"""To feel unwell outside a plan: everything stops, and the safety questions come."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.ui.fakes import FakeWorld, Make, Voice, seen
+from tests.ui.patient import TURNS, Person, plan_of
+from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup
+from tests.ui.test_planned_pages import UNWELL, offered, said
+from tests.ui.test_window import cut_in
+from tracker.plan.gate import EMERGENCY
+from tracker.practice.tasks import AskGate, Over
+from ui import words
+from ui.session_flow import Phase
+from ui.widgets.marks import Mark
+
+
+def asked_why(person: Person) -> None:
+    """The questions are those of somebody who feels unwell, and nothing goes on under them."""
+    task = person.director.task
+    assert isinstance(task, AskGate) and task.because == "unwell"
+    page: Any = person.window.stack.currentWidget()
+    assert page is person.window.pages["gate"]
+    assert page.question.text() == words.say("gate.ask_unwell")
+    assert not cut_in(person.window)
+
+
+def summary_of(person: Person) -> dict[str, Any]:
+    assert person.director.saved is not None
+    return person.director.saved.summary
+
+
+@pytest.mark.parametrize("by", ["key", "button"])
+def test_in_an_exercise_alone_it_stops_and_asks(
+    make: Make, fake: FakeWorld, voice: Voice, by: str
+) -> None:
+    person = alone(make, fake)
+    voice.spoken.clear()
+    if by == "key":
+        person.press("u")
+    else:
+        assert UNWELL in offered(person)
+        person.window.pages["practice"].unwell.click()
+        person.settle()
+    asked_why(person)
+    assert words.say("say.sit") in voice.texts[-1]
+    # The same key once more passes nothing over.
+    person.press("u")
+    asked_why(person)
+    done_s = person.director.now_s
+    person.none_of_these()
+    task = person.director.task
+    assert isinstance(task, Over) and task.ended == "stopped_unwell"
+    assert not person.director.camera_on
+    person.choose("Show what I did")
+    assert person.director.phase == Phase.summary and person.director.plan is None
+    found = summary_of(person)
+    assert found["ended"] == "stopped_unwell" and found["not_done"] == []
+    assert found["gate"] is not None and len(found["exercises"]) == 1
+    assert found["exercises"][0]["done"]["duration_s"] < done_s
+    # From here on it is as after any session.
+    person.director.leave_summary()
+    assert person.director.phase == Phase.welcome and person.director.conductor is None
+
+
+@pytest.mark.parametrize("where", ["setup", "choose", "countdown", "paused"])
+def test_so_it_is_from_the_set_up_on(make: Make, fake: FakeWorld, where: str) -> None:
+    if where == "setup":
+        person = in_setup(make, fake)
+        assert UNWELL in offered(person)
+    elif where == "choose":
+        person = at_choice(make, fake)
+    else:
+        person = alone(make, fake)
+        person.press(" ")
+        if where == "countdown":
+            person.press(" ")
+        assert person.director.phase == where
+    person.press("u")
+    asked_why(person)
+    person.none_of_these()
+    person.choose("Show what I did")
+    assert summary_of(person)["ended"] == "stopped_unwell"
+
+
+@pytest.mark.parametrize("number", [None, "112"])
+def test_the_number_for_help_is_that_of_the_plan_at_hand(
+    make: Make, fake: FakeWorld, number: str | None
+) -> None:
+    person = Person(make(), fake)
+    if number is not None:
+        person.window.pages["welcome"].offer(plan_of(TURNS, emergency_number=number))
+    person.director.start()
+    person.settle()
+    person.set_up()
+    person.press("u")
+    asked_why(person)
+    first = words.say(f"gate.{EMERGENCY[0]}")
+    page: Any = person.window.pages["gate"]
+    mark = next(m for m in page.findChildren(Mark) if m.isVisible() and m.text() == first)
+    mark.click()
+    page.some.click()
+    person.settle()
+    key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"
+    assert words.say(key, number=number or "") in said(person)
+
+
+def test_before_anything_was_begun_and_in_a_clip_it_does_nothing(
+    make: Make, fake: FakeWorld
+) -> None:
+    person = in_picture(make, fake)
+    person.press("u")
+    assert person.director.phase == Phase.camera and UNWELL not in offered(person)
+    person.director.stop()
+    person.press("u")
+    assert person.director.phase == Phase.welcome
+    person.window.use_clip()
+    person.settle()
+    person.measured(0.5, seen)
+    person.press("u")
+    assert person.director.phase == Phase.setup and UNWELL not in offered(person)

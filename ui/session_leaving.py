@@ -1,0 +1,58 @@
+"""What the key for stopping does where nothing moves: neither twice, nor without asking."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from tracker.practice.tasks import AskWell, CountDown, DoSet, Over
+from ui.session_state import LIVE_PHASES, Phase
+from ui.session_unwell import UnwellPart
+from ui.twice import Twice
+
+#: No answer is taken for so long after its question came by itself (own choice: the key of the set
+#: before is still on its way).
+UNSEEN_S = 1.5
+#: Outside a plan: pages after a set-up, which would be lost.
+_SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
+
+
+class LeavingPart(UnwellPart):
+    """Tells a stop that is meant from one too many."""
+
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        self._esc, self._came = Twice(), Twice()
+
+    def stop(self, ended: str = "stopped") -> None:
+        """Stop at once, whatever happens; what was done is saved."""
+        raise NotImplementedError
+
+    @property
+    def came_unseen(self) -> bool:
+        """Whether the page came by itself only just now: nobody can have read it."""
+        return self._came.just_now(self.clock(), UNSEEN_S)
+
+    def escape(self) -> bool:
+        """The key for stopping; whether it is to be asked first if this is to be all for today."""
+        now_s = self.clock()
+        if not self._can_stop and (self._esc.just_now(now_s) or self._came.just_now(now_s)):
+            return False
+        self._esc.happens(now_s)
+        if self._leaves_the_day:
+            return True
+        self.stop()
+        return False
+
+    @property
+    def _can_stop(self) -> bool:
+        """Whether something goes on that a stop ends, or nothing is lost by it."""
+        if self.conductor is None:
+            return self.phase not in _SET_UP
+        going_on = self.phase in LIVE_PHASES | {Phase.setup, Phase.fitting}
+        return going_on or isinstance(self.task, DoSet)
+
+    @property
+    def _leaves_the_day(self) -> bool:
+        """Whether a stop would end the session on a page between its sets."""
+        between = not isinstance(self.task, CountDown | DoSet | AskWell | Over)
+        return self.conductor is not None and self.phase == Phase.asking and between
