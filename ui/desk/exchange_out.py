@@ -10,6 +10,8 @@ from PySide6.QtWidgets import QFileDialog
 from tracker.errors import TurnpostError
 from tracker.handover.keys import clinic_keys
 from tracker.handover.preparing import readers, with_keys
+from tracker.outputs import PLAN as A_PLAN
+from tracker.outputs import must_harm_nothing
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
 from ui import words
@@ -94,6 +96,7 @@ class HandingOut(Block):
 
         def write() -> Plan:
             plan = with_keys(load_plan(path), plain=plain, own_only=own_only, drop=drop)
+            must_harm_nothing(to, replaces=A_PLAN)
             save_plan(to, plan)
             return plan
 

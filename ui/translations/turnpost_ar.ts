@@ -2292,6 +2292,11 @@
             <translation>لم يُقس شيء</translation>
         </message>
         <message>
+            <source>older: {text}</source>
+            <comment>older: {text}</comment>
+            <translation>أقدم: {text}</translation>
+        </message>
+        <message>
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>على نظرات محجوزة</translation>
@@ -9490,9 +9495,9 @@
             <translation>لا تُعرض جلسة يمكن كتابة تقرير عنها</translation>
         </message>
         <message>
-            <source>this is the session itself; name another file for the report</source>
+            <source>{path} holds what was measured or written, or has the name of a session's file; name another file for the report</source>
             <comment>report.over</comment>
-            <translation>هذه هي الجلسة نفسها؛ اذكر ملفًا آخر للتقرير</translation>
+            <translation>{path} يحتوي على ما قيس أو كُتب، أو يحمل اسم ملف من ملفات جلسة؛ سمِّ ملفًا آخر للتقرير</translation>
         </message>
         <message>
             <source>Report to file, a page a session, PDF ({ending})</source>

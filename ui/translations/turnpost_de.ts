@@ -2292,6 +2292,11 @@
             <translation>es wurde nichts gemessen</translation>
         </message>
         <message>
+            <source>older: {text}</source>
+            <comment>older: {text}</comment>
+            <translation>älter: {text}</translation>
+        </message>
+        <message>
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>an zurückgehaltenen Blicken</translation>
@@ -9490,9 +9495,9 @@
             <translation>es wird keine Sitzung gezeigt, über die sich berichten lässt</translation>
         </message>
         <message>
-            <source>this is the session itself; name another file for the report</source>
+            <source>{path} holds what was measured or written, or has the name of a session's file; name another file for the report</source>
             <comment>report.over</comment>
-            <translation>das ist die Sitzung selbst; nennen Sie eine andere Datei für den Bericht</translation>
+            <translation>{path} enthält Gemessenes oder Geschriebenes oder trägt den Namen der Datei einer Sitzung; bitte eine andere Datei für den Bericht nennen</translation>
         </message>
         <message>
             <source>Report to file, a page a session, PDF ({ending})</source>

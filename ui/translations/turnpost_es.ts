@@ -2292,6 +2292,11 @@
             <translation>no se midió nada</translation>
         </message>
         <message>
+            <source>older: {text}</source>
+            <comment>older: {text}</comment>
+            <translation>anterior: {text}</translation>
+        </message>
+        <message>
             <source>on looks kept back</source>
             <comment>on looks kept back</comment>
             <translation>en miradas reservadas</translation>
@@ -9490,9 +9495,9 @@
             <translation>no se muestra ninguna sesión de la que se pueda informar</translation>
         </message>
         <message>
-            <source>this is the session itself; name another file for the report</source>
+            <source>{path} holds what was measured or written, or has the name of a session's file; name another file for the report</source>
             <comment>report.over</comment>
-            <translation>esta es la propia sesión; nombre otro archivo para el informe</translation>
+            <translation>{path} contiene algo medido o escrito, o lleva el nombre de un archivo de una sesión; indique otro archivo para el informe</translation>
         </message>
         <message>
             <source>Report to file, a page a session, PDF ({ending})</source>
