@@ -157,5 +157,5 @@ def _person(
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)
-    reasons = sorted([*reasons, *_unlike(candidates, name)], key=lambda r: r.kind)
+    reasons = sorted([*reasons, *_unlike(candidates, name)], key=lambda r: r.order)
     return Person(name, rows, plan, adherence, reasons, conditions)

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from tracker.exercises.catalogue.sources import GUIDELINE
-from tracker.records.attention import FIRST, Reason
+from tracker.records.attention import Reason
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
@@ -85,7 +85,7 @@ class Reasons(QWidget):
         row = QHBoxLayout(line)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.S)
-        first = reason.kind in FIRST
+        first = reason.first
         word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
         word.setWordWrap(False)
         row.addWidget(word)
