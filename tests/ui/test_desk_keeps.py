@@ -6,10 +6,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
-from tests.ui.test_desk import Open, folder, open_desk, open_last  # noqa: F401
+from tests.ui.test_desk import Open, choose, folder, open_desk, open_last  # noqa: F401
+from tracker.plan.files import load_plan
 from tracker.records.notes import NoteBook
 from ui import theme
 from ui.desk.window import DeskWindow
@@ -58,3 +59,40 @@ def test_a_note_of_the_same_login_on_another_computer_is_not_undone(
     assert writer == one.settings.writer != other.settings.writer
     other.session_page.notes.undo.click()
     assert NoteBook(folder, "x").notes() == []
+
+
+def test_a_plan_that_was_handed_out_is_not_the_last_plan(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    folder: Path,  # noqa: F811
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    window = open_desk()
+    choose(window, "heron")
+    before = window.person_page.person
+    assert before is not None and before.plan is not None
+    assert window.found is not None
+    own = folder / next(p for p, plan in window.found.records.plans if plan is before.plan)
+    offered: list[str] = []
+
+    def where(_parent: object, _title: str, start: str, _kinds: str) -> tuple[str, str]:
+        offered.append(start)
+        return start, ""
+
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(own), ""))
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", where)
+    window.settings.plain_files = True
+    window.show_exchange()
+    window.exchange.out.give_plain.click()
+    qtbot.waitUntil(lambda: not window.exchange.work.busy, timeout=30_000)
+    assert load_plan(Path(offered[0])).hand_over is not None
+    window.look_again()
+    qtbot.waitUntil(lambda: not window.reading.busy, timeout=30_000)
+    qtbot.waitUntil(lambda: len(window.found.records.plans) == 7, timeout=30_000)
+    window.show_people()
+    now = window.person_page.person
+    assert now is not None and now.plan == before.plan and now.reasons == before.reasons
+    assert window.open_plan() and window.editor is not None
+    window.editor._begin_last()
+    assert window.editor.document.path == own
+    window.editor.close()

@@ -14,6 +14,7 @@ from tracker.outputs import PLAN as A_PLAN
 from tracker.outputs import must_harm_nothing
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
+from tracker.records.people import HANDED_OUT
 from ui import words
 from ui.desk.exchange_work import Block, ExchangeWork
 from ui.desk.small import desk_words, row_of, small_button
@@ -127,7 +128,7 @@ class HandingOut(Block):
         path = self._plan_file()
         if path is None:
             return
-        place = path.with_name(f"for-patient-{path.name}")
+        place = path.with_name(f"{HANDED_OUT}{path.name}")
         title, kinds = words.say("exchange.where"), words.say("exchange.plans")
         to, _ = QFileDialog.getSaveFileName(self, title, str(place), kinds)
         if to:
