@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QDate
 from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
+from tests.records.clinic import TODAY
+from tests.records.test_folder import write
 from tests.ui.test_desk import Open, choose, folder, open_desk, open_last  # noqa: F401
 from tracker.plan.files import load_plan
 from tracker.records.notes import NoteBook
 from ui import theme
+from ui.desk.trend_table import TrendRow
 from ui.desk.window import DeskWindow
 from ui.settings import Settings
 
@@ -96,3 +101,55 @@ def test_a_plan_that_was_handed_out_is_not_the_last_plan(
     window.editor._begin_last()
     assert window.editor.document.path == own
     window.editor.close()
+
+
+def test_a_session_that_arrives_leaves_days_and_row_chosen(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    folder: Path,  # noqa: F811
+) -> None:
+    window = open_desk()
+    choose(window, "heron")
+    page = window.person_page
+    days = sorted({r.day for r in page.sessions.sessions.rows if r.day is not None})
+    first, last = QDate(days[1]), QDate(days[-2])
+    page.filters.from_day.setDate(first)
+    page.filters.to_day.setDate(last)
+    page.tabs.setCurrentIndex(1)
+    chosen = page.sessions.sessions.rows[2].place
+    page.sessions.setCurrentIndex(page.sessions.sessions.index(2, 0))
+    page.trends.setCurrentIndex(page.trends.trends.index(3, 0))
+    shown = page.trends.trends.rows[3]
+    assert isinstance(shown, TrendRow)
+
+    def arrives(name: str, day: date) -> None:
+        assert window.found is not None
+        count = len(window.found.records.rows)
+        write(folder, name, "heron", day.isoformat())
+        window.look_again()
+        qtbot.waitUntil(lambda: len(window.found.records.rows) > count, timeout=30_000)
+
+    def kept() -> tuple[QDate, QDate, str, str]:
+        trend = page.trends.trends.rows[page.trends.currentIndex().row()]
+        assert isinstance(trend, TrendRow)
+        session = page.sessions.sessions.rows[page.sessions.currentIndex().row()]
+        return (
+            page.filters.from_day.date(),
+            page.filters.to_day.date(),
+            session.place,
+            trend.series.figure,
+        )
+
+    # One within the days, above the row, one after them and one before.
+    for name, day in (("x1", days[-2]), ("x2", TODAY), ("x3", days[0] - timedelta(days=3))):
+        arrives(f"heron/{name}", day)
+        assert kept() == (first, last, chosen, shown.series.figure), name
+    # Days at the end of all days go with them; somebody else is shown whole.
+    page.filters.show_all()
+    arrives("heron/x4", TODAY + timedelta(days=1))
+    assert any("x4" in r.place for r in page.sessions.sessions.rows)
+    page.filters.to_day.setDate(first)
+    choose(window, "wren")
+    person = page.person
+    assert person is not None and len(page.sessions.sessions.rows) == len(person.rows)
+    assert not page.sessions.currentIndex().isValid()
