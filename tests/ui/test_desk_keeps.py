@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Iterator
 from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QDate
+from PySide6.QtCore import QDate, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QFileDialog
 from pytestqt.qtbot import QtBot
 
@@ -153,3 +155,38 @@ def test_a_session_that_arrives_leaves_days_and_row_chosen(
     person = page.person
     assert person is not None and len(page.sessions.sessions.rows) == len(person.rows)
     assert not page.sessions.currentIndex().isValid()
+
+
+def test_a_note_that_was_typed_waits_for_its_session(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    folder: Path,  # noqa: F811
+    tmp_path: Path,
+) -> None:
+    window = open_desk()
+    open_last(window, qtbot, "heron")
+    note = window.session_page.notes.note
+    QTest.keyClicks(note, "dizzy in the call")
+    QTest.keyClick(window, Qt.Key.Key_Escape)
+    assert window.stack.currentIndex() == 0
+    open_last(window, qtbot, "wren")
+    assert note.text() == ""
+    QTest.keyClicks(note, "of wren")
+    window.session_page.back.click()
+    open_last(window, qtbot, "heron")
+    assert note.text() == "dizzy in the call"
+    # Not for a session of another folder, and no more once it was added.
+    window.open_folder(Path(shutil.copytree(folder, tmp_path / "other")))
+    qtbot.waitUntil(lambda: window.found is not None, timeout=60_000)
+    open_last(window, qtbot, "heron")
+    assert note.text() == ""
+    window.open_folder(folder)
+    qtbot.waitUntil(lambda: window.found is not None, timeout=60_000)
+    open_last(window, qtbot, "heron")
+    window.session_page.notes.add.click()
+    open_last(window, qtbot, "wren")
+    assert note.text() == "of wren"
+    open_last(window, qtbot, "heron")
+    assert note.text() == "" and [n.text for n in NoteBook(folder, "x").notes()] == [
+        "dizzy in the call"
+    ]
