@@ -22,7 +22,7 @@ from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.series import Series
 from tracker.session.flags import REPORTED
-from tracker.session.said import CLOSED, NO_ANSWER
+from tracker.session.said import ALSO_ASKED, CLOSED, NO_ANSWER
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
@@ -250,15 +250,24 @@ def _not_settled(row: SessionRow) -> str:
 
 
 def _rising(series: Iterable[Series]) -> list[Reason]:
-    found = []
+    """Scores that rose, one line a symptom."""
+    found: dict[str, Reason] = {}
     for one in series:
-        if one.exercise or not one.figure.startswith(("dizziness", "rest_of", "next_")):
+        symptom = _symptom(one.figure)
+        if one.exercise or not symptom or symptom in found:
             continue
         change = one.change
         if change.verdict == "rose":
             last = one.points[-1]
-            found.append(Reason(Kind.rising, telling.rose(one, change), last.day))
-    return found[:1]
+            found[symptom] = Reason(Kind.rising, telling.rose(one, change), last.day)
+    return list(found.values())
+
+
+def _symptom(figure: str) -> str:
+    """What a score is of; empty for another figure."""
+    if figure.startswith(("dizziness", "rest_of", "next_")):
+        return "dizziness"
+    return next((name for name in ALSO_ASKED if figure.startswith(f"{name}_")), "")
 
 
 def _practice(adherence: Adherence) -> Reason | None:

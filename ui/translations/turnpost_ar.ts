@@ -2032,6 +2032,16 @@
             <translation>طُلب أكثر قرب النهاية</translation>
         </message>
         <message>
+            <source>nausea after</source>
+            <comment>nausea after</comment>
+            <translation>الغثيان بعد</translation>
+        </message>
+        <message>
+            <source>nausea before</source>
+            <comment>nausea before</comment>
+            <translation>الغثيان قبل</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>قريب</translation>
@@ -2940,6 +2950,16 @@
             <source>uncertainty</source>
             <comment>uncertainty</comment>
             <translation>عدم اليقين</translation>
+        </message>
+        <message>
+            <source>unsteadiness after</source>
+            <comment>unsteadiness after</comment>
+            <translation>عدم الثبات بعد</translation>
+        </message>
+        <message>
+            <source>unsteadiness before</source>
+            <comment>unsteadiness before</comment>
+            <translation>عدم الثبات قبل</translation>
         </message>
         <message>
             <source>up</source>

@@ -2032,6 +2032,16 @@
             <translation>gegen Ende war mehr vorgegeben</translation>
         </message>
         <message>
+            <source>nausea after</source>
+            <comment>nausea after</comment>
+            <translation>Übelkeit nachher</translation>
+        </message>
+        <message>
+            <source>nausea before</source>
+            <comment>nausea before</comment>
+            <translation>Übelkeit vorher</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>nah</translation>
@@ -2940,6 +2950,16 @@
             <source>uncertainty</source>
             <comment>uncertainty</comment>
             <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>unsteadiness after</source>
+            <comment>unsteadiness after</comment>
+            <translation>Unsicherheit nachher</translation>
+        </message>
+        <message>
+            <source>unsteadiness before</source>
+            <comment>unsteadiness before</comment>
+            <translation>Unsicherheit vorher</translation>
         </message>
         <message>
             <source>up</source>

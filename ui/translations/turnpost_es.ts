@@ -2032,6 +2032,16 @@
             <translation>hacia el final se pedía más</translation>
         </message>
         <message>
+            <source>nausea after</source>
+            <comment>nausea after</comment>
+            <translation>náuseas después</translation>
+        </message>
+        <message>
+            <source>nausea before</source>
+            <comment>nausea before</comment>
+            <translation>náuseas antes</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>cerca</translation>
@@ -2940,6 +2950,16 @@
             <source>uncertainty</source>
             <comment>uncertainty</comment>
             <translation>incertidumbre</translation>
+        </message>
+        <message>
+            <source>unsteadiness after</source>
+            <comment>unsteadiness after</comment>
+            <translation>inestabilidad después</translation>
+        </message>
+        <message>
+            <source>unsteadiness before</source>
+            <comment>unsteadiness before</comment>
+            <translation>inestabilidad antes</translation>
         </message>
         <message>
             <source>up</source>
