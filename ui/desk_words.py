@@ -225,7 +225,9 @@ DESK_WORDS: dict[str, object] = {
     ),
     "report.nothing": QT_TRANSLATE_NOOP("turnpost", "no session is shown that can be reported"),
     "report.over": QT_TRANSLATE_NOOP(
-        "turnpost", "this is the session itself; name another file for the report"
+        "turnpost",
+        "{path} holds what was measured or written, or has the name of a session's file; name "
+        "another file for the report",
     ),
     "report.there": QT_TRANSLATE_NOOP(
         "turnpost", "{path} is there already; choose it with its ending, or name another file"

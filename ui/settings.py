@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+import secrets
 from collections.abc import Sequence
 from pathlib import Path
 
@@ -194,6 +196,16 @@ class Settings:
     @words_refused.setter
     def words_refused(self, value: Sequence[str]) -> None:
         self._store.setValue("words_refused", ";".join(value))
+
+    @property
+    def writer(self) -> str:
+        """ID of this installation among those that write notes: made once, by chance."""
+        found = str(self._store.value("writer", ""))
+        if not re.fullmatch(r"[0-9a-f]{8}", found):
+            found = secrets.token_hex(4)
+            self._store.setValue("writer", found)
+            self._store.sync()
+        return found
 
     @property
     def starter(self) -> bool:

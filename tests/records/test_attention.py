@@ -182,9 +182,54 @@ def test_several_sessions_are_one_line_with_the_newest() -> None:
 def test_what_lies_weeks_before_the_last_session_is_not_put_first() -> None:
     old = row(0, ended="stopped_unwell")
     assert kinds([old, *(row(k) for k in range(1, 28))]) == [Kind.unwell]
-    assert kinds([old, *(row(k) for k in range(1, 29))]) == []
+    (found,) = reasons([old, *(row(k) for k in range(1, 29))])
+    assert found.older and not found.first and dated(found).startswith("older: 2 Mar 2026: ")
+    # What is not of the gravest kinds is over then.
+    for over in ({"not_settled": True}, {"weekly": ONCE}, {"weekly": {"medicines_changed": True}}):
+        assert kinds([row(0, **over), *(row(k) for k in range(1, 29))]) == []
     # Who never came back is not forgotten, however long ago.
     assert Kind.unwell in kinds([old], to_day=90)
+
+
+CHEST = EMERGENCY[0]
+
+
+@pytest.mark.parametrize(
+    ("changes", "kind"),
+    [
+        ({"ended": "red_flag", "put_first": (CHEST,), "sets": ()}, Kind.red_flag),
+        ({"weekly": HURT}, Kind.fell),
+        ({"ended": "possible_fall"}, Kind.possible_fall),
+        ({"sets": (set_row(events={"possible_fall": 1}),)}, Kind.possible_fall),
+        ({"ended": "stopped_unwell"}, Kind.unwell),
+        ({"put_first": ("positional_spin",)}, Kind.spin),
+    ],
+)
+def test_the_gravest_of_weeks_that_came_at_once_stays_below_what_is_recent(
+    changes: dict[str, Any], kind: Kind
+) -> None:
+    """Eight weeks in one file: nobody has seen the first of them (the rule is our own)."""
+    weeks = [row(k) for k in range(1, 56)]
+    (found,) = reasons([row(0, **changes), *weeks])
+    assert (found.kind, found.day, found.older) == (kind, START, True)
+    recent = reasons([row(0, **changes), *weeks, row(56, not_settled=True)])
+    assert [(r.kind, r.older) for r in recent] == [(Kind.not_settled, False), (kind, True)]
+
+
+def test_an_older_reason_puts_nobody_before_who_has_a_recent_one() -> None:
+    weeks = [row(k) for k in range(1, 56)]
+    flag = {"ended": "red_flag", "put_first": (CHEST,), "sets": ()}
+    keys = [
+        urgency(found, 1.0, "a")
+        for found in (
+            reasons([*weeks, row(56, ended="stopped_unwell")]),
+            reasons([row(40), row(53)]),
+            reasons([row(0, **flag), *weeks]),
+            reasons([row(0, ended="stopped_unwell"), *weeks]),
+            reasons(weeks),
+        )
+    ]
+    assert keys == sorted(keys) and len(set(keys)) == len(keys)
 
 
 def test_a_clock_that_ran_ahead_hides_nothing() -> None:

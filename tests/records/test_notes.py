@@ -67,6 +67,32 @@ def test_two_therapists_do_not_undo_each_other(tmp_path: Path) -> None:
     assert "again" in texts(kim)
 
 
+def test_the_same_login_on_two_computers_is_two_writers(tmp_path: Path) -> None:
+    """Shared logins are usual in clinics (common practice); each file has one writer."""
+    old = NoteBook(tmp_path, "clinic")
+    old.add("note", "s1", "of before")
+    old.add("note", "s1", "taken back before")
+    old.undo()
+    one, other = NoteBook(tmp_path, "clinic", "0a1b2c3d"), NoteBook(tmp_path, "clinic", "f00d0000")
+    one.add("note", "s1", "from one")
+    other.add("note", "s1", "from the other")
+    assert one.path != other.path and {one.path, other.path, old.path} == set(
+        one.folder.glob("*.jsonl")
+    )
+    assert {n.author for n in one.notes()} == {"clinic"}
+    undone = one.undo()
+    assert undone is not None and undone.text == "from one"
+    assert one.undo() is None
+    # A line that claims another writer is this file's own all the same.
+    theirs = next(n for n in one.notes() if n.text == "from the other")
+    with one.path.open("a") as file:
+        line = {"id": "x", "kind": "withdrawn", "of": theirs.id, "writer": "f00d0000"}
+        file.write(json.dumps(line) + "\n")
+    assert sorted(texts(other)) == ["from the other", "of before"]
+    with pytest.raises(InputError, match="can't name a file"):
+        NoteBook(tmp_path, "clinic", "../x")
+
+
 def test_a_line_that_was_cut_off_takes_nothing_with_it(tmp_path: Path) -> None:
     book = NoteBook(tmp_path, "kim")
     book.add("note", "s1", "one")

@@ -11,7 +11,7 @@ import pytest
 from tests.practice.person import SEATED, plan_of
 from tests.records.rows import START, row
 from tracker.plan.files import save_plan
-from tracker.plan.model import Plan
+from tracker.plan.model import HandOver, Plan
 from tracker.records.index import Records, read_folder
 from tracker.records.people import NO_NAME, count_to, people_of, plan_for
 
@@ -70,6 +70,33 @@ def test_of_plans_of_one_id_the_persons_own_then_the_newest_file_is_taken() -> N
     ]
     # The same one twice, or one that has the better of the other, is nothing to look at.
     assert told(own, own.model_copy()) == [] and told(own, template) == []
+
+
+def with_key(of: Plan) -> Plan:
+    return of.model_copy(update={"hand_over": HandOver(plain=True)})
+
+
+def test_what_was_handed_out_is_no_other_plan(tmp_path: Path) -> None:
+    own = plan("p", "P-1").model_copy(update={"rest_s": 20.0})
+    changed = own.model_copy(update={"rest_s": 40.0})
+
+    def found(*files: tuple[str, Plan]) -> tuple[Plan | None, list[str]]:
+        rows = [row(0, plan_id="p")]
+        read = Records(Path(), rows, list(files), [], 0, 0, complete=True)
+        (person,) = people_of(read, START + timedelta(days=1))
+        return person.plan, [r.text for r in person.reasons if "plan files" in r.text]
+
+    # Under the name that is offered, also once the plan itself has been changed.
+    copy = ("wren/for-patient-plan.json", with_key(own))
+    assert found(("wren/plan.json", own), copy) == (own, [])
+    assert found(("wren/plan.json", changed), copy) == (changed, [])
+    # Under another name: the same but for the keys, whichever was written first.
+    for files in ([("a.json", own), ("b.json", with_key(own))],):
+        assert found(*files) == found(*reversed(files)) == (own, [])
+    # Where the copy is all that is here it is the plan; another one stays another one.
+    assert found(copy) == (with_key(own), [])
+    other, told = found(("a.json", own), ("b.json", with_key(changed)))
+    assert other == with_key(changed) and len(told) == 1
 
 
 def test_plans_stand_in_the_order_in_which_they_were_written(tmp_path: Path) -> None:

@@ -167,7 +167,7 @@ def test_what_can_not_be_made_is_said_and_harms_nothing(
     assert "there is no folder" in done(report, qtbot)
     own = next(clinic.rglob("summary.json"))
     report.make("fhir", own)
-    assert "the session itself" in done(report, qtbot)
+    assert "what was measured or written" in done(report, qtbot)
     assert everything(clinic) == before
     own.write_text("{")
     report.make("pdf", tmp_path / "r.pdf")
@@ -190,7 +190,7 @@ def test_no_file_is_written_over_unasked(
     folder = next(clinic.rglob("trace.csv")).parent
     for kind, name in (("csv", "trace.csv"), ("fhir", "stage.json"), ("fhir", "Stage.json")):
         report.make(kind, folder / name)
-        assert "the session itself" in done(report, qtbot)
+        assert "what was measured or written" in done(report, qtbot)
     assert everything(clinic) == before
 
 

@@ -161,8 +161,9 @@ def test_a_score_of_an_earlier_sitting_is_asked_for_first(
     open_desk: Open,  # noqa: F811
     folder: Path,  # noqa: F811
 ) -> None:
-    old = add_score(NoteBook(folder, author_of_system()), "teal", "A", TODAY, 3, (0, 10))
     window = open_desk()
+    mine = NoteBook(folder, author_of_system(), window.settings.writer)
+    old = add_score(mine, "teal", "A", TODAY, 3, (0, 10))
     panel = panel_of(window)
     type_in(panel, "A", "5")
     for _ in range(4):

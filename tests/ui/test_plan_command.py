@@ -124,7 +124,7 @@ def test_a_plan_is_shown_as_it_stands_in_a_week(
         (["plan", "show", "P"], "line 8, affected_side"),
         (["plan", "show", "none.json"], "none.json: can't be read"),
         (["plan", "show", "--week", "0"], "--week counts from 1"),
-        (["plan", "new", "--out", "no/folder/p.json"], "can't be written"),
+        (["plan", "new", "--out", "no/folder/p.json"], "there is no folder"),
     ],
 )
 def test_errors_are_one_line(

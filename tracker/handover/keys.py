@@ -13,6 +13,7 @@ from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.handover import crypt
+from tracker.outputs import must_harm_nothing
 from tracker.session.files import data_folder, make_private_folder, write_atomically
 
 FOLDER = "keys"
@@ -92,6 +93,7 @@ def back_up(key: ClinicKey, to: Path) -> None:
     """
     if to.exists():
         raise InputError(f"{to}: is there already; name another file")
+    must_harm_nothing(to)
     write_atomically(to, _read(key.path))
 
 

@@ -13,6 +13,7 @@ from pathlib import Path
 from tracker.errors import InputError, TurnpostError
 from tracker.handover import container, crypt
 from tracker.handover.sent import receiver, record, remember
+from tracker.outputs import must_harm_nothing
 from tracker.plan.model import HandOver, Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.tries import is_quiet_try
@@ -184,6 +185,7 @@ def hand_over(
         raise InputError("there is no session to hand over")
     if to.exists():
         raise InputError(f"{to}: is there already; name another file")
+    must_harm_nothing(to)
     members, contents, taken, thin = _gather(sessions)
     at = now()
     head = container.Head.model_validate(

@@ -29,7 +29,8 @@ def append_line(path: Path, head: Line, line: Line) -> None:
     path
         The file; it and its folder are made if need be.
     head
-        ``format``, ``format_version`` and ``author`` of the file, written where it has none.
+        ``format``, ``format_version`` and ``author`` of the file, and ``writer`` where it has
+        one, written where the file has no head.
 
     Raises
     ------
@@ -57,7 +58,10 @@ def append_line(path: Path, head: Line, line: Line) -> None:
 def read_lines(
     path: Path, format_name: str, version: int, makes_sense: Callable[[Line], bool]
 ) -> list[Line]:
-    """The lines of a file, with their ``author``; none of a foreign, newer or unreadable one."""
+    """The lines of a file, with their ``author`` and ``writer``.
+
+    None of a foreign, newer or unreadable one.
+    """
     try:
         if path.stat().st_size > MAX_FILE_BYTES:
             return []
@@ -72,7 +76,8 @@ def read_lines(
         return []
     # The file tells whose lines they are, whatever a line says of itself.
     lines = [r for r in known if "format" not in r and makes_sense(r)]
-    return [{**row, "author": str(head.get("author"))} for row in lines]
+    whose = {"author": str(head.get("author")), "writer": str(head.get("writer") or "")}
+    return [{**row, **whose} for row in lines]
 
 
 def _last_byte(handle: int, size: int) -> bytes:

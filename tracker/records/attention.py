@@ -3,14 +3,15 @@
 Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
 were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
 that did not settle; then symptoms that rise, medicines that changed, practice against the
-plan, gaze that fell, figures that can't be trusted, a condition of the plan that is met.
-Nothing here finds an illness: it says what was answered and measured.
+plan, gaze that fell, figures that can't be trusted, a condition of the plan that is met. Last,
+marked as older, comes the gravest of what happened longer ago. Nothing here finds an illness: it
+says what was answered and measured.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from enum import IntEnum
 
@@ -21,12 +22,15 @@ from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.series import Series
 from tracker.session.flags import REPORTED
-from tracker.session.said import CLOSED, NO_ANSWER
+from tracker.session.said import ALSO_ASKED, CLOSED, NO_ANSWER
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
 #: counts from their last session and not from today: who stopped after a red flag and
 #: never came back is not forgotten (own choice: the length of adherence's window).
+#: Of the gravest kinds it stays a reason, marked as older and below all recent ones: many
+#: weeks may come in one file, and nobody knows here what a therapist has looked at. They
+#: are not put first, or in a year everybody would be.
 RECENT_DAYS = 28
 #: A person whose figures are in doubt in so many of the last sets (own choice).
 DOUBT_SHARE = 0.5
@@ -59,6 +63,7 @@ class Reason:
     """One reason to look: a short line, the day of which it tells, and that session.
 
     That is the newest where all are alike, else the gravest; ``newest`` is the newest then.
+    ``older``: it lies more than :data:`RECENT_DAYS` before the last session.
     """
 
     kind: Kind
@@ -67,11 +72,22 @@ class Reason:
     place: str | None = None
     times: int = 1
     newest: date | None = None
+    older: bool = False
 
     @property
     def last_day(self) -> date | None:
         """The newest day it was so."""
         return self.newest or self.day
+
+    @property
+    def first(self) -> bool:
+        """Whether it is said with a call in mind."""
+        return self.kind in FIRST and not self.older
+
+    @property
+    def order(self) -> tuple[bool, Kind]:
+        """Key that puts the reasons of one person in order."""
+        return (self.older, self.kind)
 
 
 def reasons_of(
@@ -91,7 +107,7 @@ def reasons_of(
     conditions
         How the conditions of the plan stand.
     """
-    recent = _recent(rows, adherence.to_day)
+    recent, older = _by_age(rows, adherence.to_day)
     found = [
         _from_sessions(Kind.red_flag, recent, _red_flag),
         _from_sessions(Kind.fell, recent, _fell, _how_grave),
@@ -105,30 +121,52 @@ def reasons_of(
         *_gaze(series),
         _doubt(rows),
         *_conditions(rows, conditions),
+        *_older(older),
     ]
     return [r for r in found if r is not None]
 
 
+def _older(rows: Sequence[SessionRow]) -> list[Reason]:
+    """The gravest kinds of what happened longer ago, one line each."""
+    found = [
+        _from_sessions(Kind.red_flag, rows, _red_flag),
+        _from_sessions(Kind.fell, rows, _fell_and_hurt, _how_grave),
+        _from_sessions(Kind.possible_fall, rows, _fall, _how_grave_drop),
+        _from_sessions(Kind.unwell, rows, _unwell),
+        _from_sessions(Kind.spin, rows, _spin),
+    ]
+    return [replace(r, older=True) for r in found if r is not None]
+
+
 def urgency(reasons: Sequence[Reason], share: float | None, name: str) -> tuple[object, ...]:
     """Key that puts people in order: kind by kind, then the newer, then who practised less."""
-    kinds = tuple(r.kind for r in reasons[:1]) or (99,)
-    days = [r.last_day for r in reasons[:1]]
-    newest = [-day.toordinal() if day else 0 for day in days] or [0]
-    return (kinds, newest[0] if kinds[0] <= Kind.not_settled else 0, _or_one(share), name)
+    if not reasons:
+        return (_NOTHING, 0, _or_one(share), name)
+    gravest = reasons[0]
+    day = gravest.last_day if gravest.kind in FIRST else None
+    return (gravest.order, -day.toordinal() if day else 0, _or_one(share), name)
+
+
+#: After every reason.
+_NOTHING = (True, len(Kind))
 
 
 def _or_one(share: float | None) -> float:
     return 1.0 if share is None else share
 
 
-def _recent(rows: Sequence[SessionRow], to_day: date) -> list[SessionRow]:
-    """The last weeks before the newest session; one dated ahead by a wrong clock is none."""
+def _by_age(rows: Sequence[SessionRow], to_day: date) -> tuple[list[SessionRow], list[SessionRow]]:
+    """Those of the last weeks before the newest session, and older ones.
+
+    One dated ahead by a wrong clock is not the newest.
+    """
     days = [r.day for r in rows if r.day is not None]
     known = [d for d in days if d <= to_day + timedelta(days=1)] or days
     if not known:
-        return list(rows)
+        return list(rows), []
     since = max(known) - timedelta(days=RECENT_DAYS - 1)
-    return [r for r in rows if r.day is None or r.day >= since]
+    older = [r for r in rows if r.day is not None and r.day < since]
+    return [r for r in rows if r.day is None or r.day >= since], older
 
 
 def _from_sessions(
@@ -163,6 +201,10 @@ def _fell(row: SessionRow) -> str:
     if row.weekly.get("falls") not in FELL:
         return ""
     return telling.fell(row.weekly)
+
+
+def _fell_and_hurt(row: SessionRow) -> str:
+    return _fell(row) if row.weekly.get("hurt") is True else ""
 
 
 def _how_grave(row: SessionRow) -> tuple[bool, ...]:
@@ -208,15 +250,24 @@ def _not_settled(row: SessionRow) -> str:
 
 
 def _rising(series: Iterable[Series]) -> list[Reason]:
-    found = []
+    """Scores that rose, one line a symptom."""
+    found: dict[str, Reason] = {}
     for one in series:
-        if one.exercise or not one.figure.startswith(("dizziness", "rest_of", "next_")):
+        symptom = _symptom(one.figure)
+        if one.exercise or not symptom or symptom in found:
             continue
         change = one.change
         if change.verdict == "rose":
             last = one.points[-1]
-            found.append(Reason(Kind.rising, telling.rose(one, change), last.day))
-    return found[:1]
+            found[symptom] = Reason(Kind.rising, telling.rose(one, change), last.day)
+    return list(found.values())
+
+
+def _symptom(figure: str) -> str:
+    """What a score is of; empty for another figure."""
+    if figure.startswith(("dizziness", "rest_of", "next_")):
+        return "dizziness"
+    return next((name for name in ALSO_ASKED if figure.startswith(f"{name}_")), "")
 
 
 def _practice(adherence: Adherence) -> Reason | None:

@@ -27,7 +27,7 @@ from tracker.session.recovery import IN_USE_S
 
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
-FORMAT_VERSION = 15
+FORMAT_VERSION = 16
 #: A file that was changed so shortly before it was read may change once more within the
 #: same time stamp (FAT keeps two seconds), so it is read again next time.
 UNSURE_NS = 2_000_000_000

@@ -1,9 +1,12 @@
 """A therapist's notes on sessions: one append-only file an author, beside the sessions.
 
-``notes/AUTHOR.notes.jsonl`` below the reviewed folder, one JSON object a line. Nothing is
-ever changed in it: an undo is one more line that withdraws an earlier one. So two
-therapists who share a folder never undo each other's work, and copies that a synced
+``notes/AUTHOR-WRITER.notes.jsonl`` below the reviewed folder, one JSON object a line. The
+author is the login, which is what is shown; the writer is an ID of the installation, because
+two computers of a clinic often have the same login. Nothing is ever changed in such a file: an
+undo is one more line that withdraws an earlier one. So two therapists who share a folder never
+undo each other's work, and copies that a synced
 folder has made of a file can simply be read together: a line is known by its ``id``.
+Files of before there were writers are read, and nobody withdraws what stands in them.
 Scores of questionnaires stand in the same files (:mod:`tracker.records.questionnaires`).
 The measured data is never touched; a mark only stands beside it.
 """
@@ -50,6 +53,7 @@ class Note:
     text: str = ""
     set_number: int | None = None
     repetition: int | None = None
+    writer: str = ""
 
 
 def author_of_system() -> str:
@@ -73,17 +77,31 @@ def author_of_system() -> str:
 class NoteBook:
     """All notes of a folder; writes into the file of one author alone.
 
+    Parameters
+    ----------
+    folder
+        The reviewed folder.
+    author
+        Whose notes they are, as it is shown.
+    writer
+        The installation that writes them; empty where there is only reading to be done.
+
     Raises
     ------
     InputError
-        If the author's name can't be the name of a file.
+        If author or writer can't be the name of a file.
     """
 
-    def __init__(self, folder: Path, author: str) -> None:
-        if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]*", author) or len(author) > MAX_AUTHOR:
-            raise InputError(f"{author!r} can't name a file of notes; use letters and digits")
-        self.folder, self.author = folder / FOLDER_NAME, author
-        self.path = self.folder / f"{author}{SUFFIX}"
+    def __init__(self, folder: Path, author: str, writer: str = "") -> None:
+        for name in (author, writer or author):
+            if not re.fullmatch(r"[A-Za-z0-9][A-Za-z0-9._-]*", name) or len(name) > MAX_AUTHOR:
+                raise InputError(f"{name!r} can't name a file of notes; use letters and digits")
+        self.folder, self.author, self.writer = folder / FOLDER_NAME, author, writer
+        self.path = self.folder / f"{'-'.join(n for n in (author, writer) if n)}{SUFFIX}"
+
+    def wrote(self, author: str, writer: str) -> bool:
+        """Whether a line of this author and writer was written by this book."""
+        return (author, writer) == (self.author, self.writer)
 
     def notes(self) -> list[Note]:
         """What holds, of all authors, oldest first; a line that can't be read is passed over."""
@@ -103,12 +121,12 @@ class NoteBook:
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 lines.setdefault(str(line.get("id")), line)
-        # Only its own author withdraws a line.
+        # Only who wrote a line withdraws it.
         withdrawn = {
-            (r.get("author"), r.get("of")) for r in lines.values() if r.get("kind") == "withdrawn"
+            (*_whose(r), r.get("of")) for r in lines.values() if r.get("kind") == "withdrawn"
         }
         return [
-            (r, (r.get("author"), r.get("id")) in withdrawn)
+            (r, (*_whose(r), r.get("id")) in withdrawn)
             for r in lines.values()
             if r.get("kind") in kinds
         ]
@@ -140,7 +158,7 @@ class NoteBook:
     def undo(self, session: str | None = None) -> Note | None:
         """Withdraw the author's own newest note (of a session) that holds; None without one."""
         # By place and not by clock: a clock may be set back.
-        mine = [n for n in self._in_order() if n.author == self.author]
+        mine = [n for n in self._in_order() if self.wrote(n.author, n.writer)]
         own = [n for n in mine if session in (None, n.session)]
         if not own:
             return None
@@ -168,15 +186,21 @@ class NoteBook:
         at = datetime.now().astimezone().isoformat(timespec="seconds")
         line = {"id": uuid.uuid4().hex[:16], "author": self.author, "at": at, "kind": kind}
         self._append(line | dict(values))
-        return line | dict(values)
+        return line | dict(values) | {"writer": self.writer}
 
     def _append(self, line: dict[str, Any]) -> None:
         """One line at the end, on the disk when this returns."""
         head = {"format": FORMAT, "format_version": FORMAT_VERSION, "author": self.author}
+        if self.writer:
+            head["writer"] = self.writer
         try:
             append_line(self.path, head, line)
         except OSError as error:
             raise RunError(f"{self.path}: the note was not saved ({error.strerror})") from error
+
+
+def _whose(line: Mapping[str, Any]) -> tuple[Any, Any]:
+    return line.get("author"), line.get("writer")
 
 
 def _makes_sense(row: dict[str, Any]) -> bool:

@@ -14,6 +14,7 @@ from tracker.records.of_body import body_figures, hand_figures, table_figures
 from tracker.records.of_target import target_figures
 from tracker.records.of_uncertainty import difference_figures, unknown_figures
 from tracker.records.places import Place, clean
+from tracker.session.said import ALSO_ASKED
 from tracker.session.summary import NO_REPETITIONS
 
 #: Measures of a movement: key in the summary -> name, unit.
@@ -266,7 +267,7 @@ def symptom_figures(place: Place) -> Iterator[Figure]:
     minutes, why = place.at("settled_minutes").number(), reasons.at("settled_minutes").text()
     yield make.of(minutes, why or NOT_ASKED, "settled", unit=u.MINUTES)
     for name in place.names():
-        if name in ("nausea", "unsteadiness"):
+        if name in ALSO_ASKED:
             more = Making("symptoms", name, name.capitalize(), u.SCORE, "reported")
             for when in ("before", "after"):
                 yield more.of(place.at(name).at(when).number(), NOT_ASKED, when)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from pathlib import PurePosixPath
 
 from tracker.plan.model import Plan
 from tracker.practice.tries import is_quiet_try
@@ -21,6 +22,9 @@ from tracker.records.series import Series, series_of
 STILL_SYNCED_DAYS = 7
 
 NO_NAME = "(no pseudonym)"
+
+#: How the file of a plan begins that is handed out to a patient: a copy, with the clinic's keys.
+HANDED_OUT = "for-patient-"
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,7 +86,7 @@ def people_of(records: Records, today: date) -> list[Person]:
             continue
         groups.setdefault(row.person or NO_NAME, []).append(row)
     to_day = count_to(records.rows, today)
-    plans = [plan for _, plan in records.plans]
+    plans = without_copies(records.plans)
     with without_collecting():
         people = [_person(name, rows, plans, to_day, today) for name, rows in groups.items()]
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
@@ -102,6 +106,34 @@ def count_to(rows: Iterable[SessionRow], today: date) -> date:
     if (today - newest).days > STILL_SYNCED_DAYS:
         return newest
     return max(newest, today - timedelta(days=1))
+
+
+def without_copies(plans: Sequence[tuple[str, Plan]]) -> list[Plan]:
+    """Plans without the copies that were handed out, in their order.
+
+    Such a copy is known by its name, whatever has become of the plan since, and by its content:
+    all but the keys is that of another file. Where a copy is all there is, it is the plan.
+    """
+    copies = [PurePosixPath(path).name.startswith(HANDED_OUT) for path, _ in plans]
+    whose = {_whose(plan) for (_, plan), copy in zip(plans, copies, strict=True) if not copy}
+    left = [
+        plan
+        for (_, plan), copy in zip(plans, copies, strict=True)
+        if not copy or _whose(plan) not in whose
+    ]
+    # The plan itself before its copy: it has no keys, or else was written earlier.
+    kept: dict[tuple[str, str | None], list[tuple[Plan, Plan]]] = {}
+    for plan in sorted(left, key=lambda p: p.hand_over is not None):
+        alike = kept.setdefault(_whose(plan), [])
+        bare = plan.model_copy(update={"hand_over": None})
+        if not any(bare == other for other, _ in alike):
+            alike.append((bare, plan))
+    own = {id(plan) for alike in kept.values() for _, plan in alike}
+    return [plan for plan in left if id(plan) in own]
+
+
+def _whose(plan: Plan) -> tuple[str, str | None]:
+    return plan.plan_id, plan.person
 
 
 def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
@@ -157,5 +189,5 @@ def _person(
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)
-    reasons = sorted([*reasons, *_unlike(candidates, name)], key=lambda r: r.kind)
+    reasons = sorted([*reasons, *_unlike(candidates, name)], key=lambda r: r.order)
     return Person(name, rows, plan, adherence, reasons, conditions)

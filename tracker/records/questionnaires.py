@@ -46,6 +46,7 @@ class Score:
     least: float
     most: float
     withdrawn: bool = False
+    writer: str = ""
 
     @property
     def figure(self) -> Figure:
@@ -133,7 +134,7 @@ def last_own_score(book: NoteBook, person: str) -> Score | None:
     """The author's own newest score of a person that holds, to withdraw it; None without one."""
     # By place in the file and not by clock: a clock may be set back.
     held = _scores(book.held_lines(KIND))
-    own = [s for s in held if s.author == book.author and s.person == clean(person, None)]
+    own = [s for s in held if book.wrote(s.author, s.writer) and s.person == clean(person, None)]
     return own[-1] if own else None
 
 
@@ -218,7 +219,8 @@ def _score(line: dict[str, Any]) -> Score | None:
         return None
     if not name or not person or not least <= score <= most or least == most:
         return None
-    return Score(made, author, at, person, name, on, score, least, most)
+    writer = str(line.get("writer") or "")
+    return Score(made, author, at, person, name, on, score, least, most, writer=writer)
 
 
 def _is_number(value: Any) -> bool:

@@ -17,7 +17,7 @@ from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.flags import COUNT_LOST, REPORTED
-from tracker.session.said import CLOSED, DROP_ANSWERS, NO_ANSWER, NOT_SETTLED
+from tracker.session.said import ALSO_ASKED, CLOSED, DROP_ANSWERS, NO_ANSWER, NOT_SETTLED
 from tracker.session.summary import NOTHING_SEEN
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -37,7 +37,10 @@ OF_THE_EYES = ("on_target", "gaze_error_deg")
 #: (this project's own choice).
 LONGEST_SET_S = 3600.0
 #: An answer is as good in the dark; and how little was measured is known.
-NEVER_IN_DOUBT = ("clear", "dizziness_before", "dizziness_after", "measured")
+NEVER_IN_DOUBT = (
+    *("clear", "dizziness_before", "dizziness_after", "measured"),
+    *(f"{name}_{when}" for name in ALSO_ASKED for when in ("before", "after")),
+)
 
 
 def _is_counted_from_the_eyes(exercise: str) -> bool:
@@ -114,7 +117,8 @@ class SessionRow(NamedTuple):
     ``baseline``: it was done together in the clinic, for later ones to be compared with.
     ``weekly`` has what was answered of the questions of the week, by question. ``after_drop``
     is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``,
-    ``closed_unsaid``), empty where nothing was asked.
+    ``closed_unsaid``), empty where nothing was asked. ``also`` has the scores of what was asked
+    beside dizziness (``nausea_before``).
     """
 
     place: str
@@ -136,6 +140,7 @@ class SessionRow(NamedTuple):
     not_done: int = 0
     baseline: bool = False
     after_drop: str = ""
+    also: Figures = {}  # noqa: RUF012
 
     @property
     def day(self) -> date | None:
@@ -194,6 +199,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         not_done=len(summary.not_done),
         baseline=summary.baseline,
         after_drop=_after_drop(summary.after_drop),
+        also=_also(symptoms),
     )
 
 
@@ -272,6 +278,7 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
         figures["sway_mm"] = number(found.sway.get("value"))
     figures["dizziness_before"] = number(symptoms.get("before"))
     figures["dizziness_after"] = number(symptoms.get("after"))
+    figures |= _also(symptoms)
     if not any(f.flag == REPORTED for f in found.quality):
         figures["measured"] = number(done.measured_fraction)
     events: dict[str, int] = {}
@@ -293,6 +300,16 @@ def _set_of(found: ExerciseSummary, unlock: SessionFigures) -> SetRow:
         gaze_measured_s=gaze_measured_s,
         gaze_reported_s=gaze_reported_s,
     )
+
+
+def _also(symptoms: Mapping[str, Any]) -> Figures:
+    """Scores of what was asked beside dizziness, in those plans that have it asked."""
+    return {
+        f"{name}_{when}": number(found.get(when))
+        for name in ALSO_ASKED
+        if isinstance(found := symptoms.get(name), Mapping)
+        for when in ("before", "after")
+    }
 
 
 def _gaze_seconds(found: ExerciseSummary) -> tuple[float, float]:

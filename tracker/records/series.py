@@ -21,9 +21,14 @@ from tracker.records.trends import (
     asked_alike,
     compare,
 )
+from tracker.session.said import ALSO_ASKED
 
 #: Figures of which the stretches of a paused set are added up.
 ADDED = ("repetitions", "held_s")
+
+
+#: Scores of what a plan may have asked for beside dizziness.
+ALSO = tuple(f"{name}_{when}" for name in ALSO_ASKED for when in ("before", "after"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,6 +183,7 @@ def _of_session(row: SessionRow) -> dict[str, float | None]:
     return {
         "dizziness_before": row.before,
         "dizziness_after": row.after,
+        **{name: row.also.get(name) for name in ALSO},
         "settled_minutes": row.settled_minutes,
         **{name: since.get(name) for name in OF_BEFORE},
     }

@@ -120,6 +120,10 @@ SPECS: dict[str, Spec] = {
     # The step of the scale.
     "dizziness_before": Spec("dizziness before", MEAN_SCORE, _at_most(1.0)),
     "dizziness_after": Spec("dizziness after", MEAN_SCORE, _at_most(1.0)),
+    "nausea_before": Spec("nausea before", MEAN_SCORE, _at_most(1.0)),
+    "nausea_after": Spec("nausea after", MEAN_SCORE, _at_most(1.0)),
+    "unsteadiness_before": Spec("unsteadiness before", MEAN_SCORE, _at_most(1.0)),
+    "unsteadiness_after": Spec("unsteadiness after", MEAN_SCORE, _at_most(1.0)),
     "settled_minutes": Spec("time to settle", u.MINUTES, _at_most(1.0)),
     "rest_of_day": Spec("dizziness, rest of the day", MEAN_SCORE, _at_most(1.0)),
     "next_morning": Spec("dizziness, next morning", MEAN_SCORE, _at_most(1.0)),

@@ -12,6 +12,8 @@ from tracker.session.journal import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
 NOT_ASKED = "not asked"
+#: Symptoms that a plan may have asked for beside dizziness.
+ALSO_ASKED = ("nausea", "unsteadiness")
 #: How the person was after a sudden drop of the head.
 AFTER_DROP = "after_drop"
 DROP_ANSWERS = ("fine", "not_well")

@@ -60,14 +60,14 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
 def run(args: argparse.Namespace) -> int:
     """Judge, print, write."""
     from tracker.exercises.catalogue import find_exercise
-    from tracker.session.files import must_be_writable
+    from tracker.outputs import CLIP_SUMMARY, must_harm_nothing
     from tracker.session.summary import summarise
     from tracker.session.summary_file import save_summary
 
     find_exercise(args.exercise)
     plan, asked = _planned(args)
     if args.out is not None:
-        must_be_writable(args.out)
+        must_harm_nothing(args.out, replaces=CLIP_SUMMARY)
     stage = find_stage(args.source, args.stage)
     is_trace = args.source.suffix.lower() in TRACE_SUFFIXES
     judge = _judge_trace if is_trace else _judge_clip

@@ -26,11 +26,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
 
 def run(args: argparse.Namespace) -> int:
     """Measure and write."""
-    from tracker.session.files import must_be_writable
+    from tracker.outputs import must_harm_nothing
     from tracker.session.trace import format_trace, save_trace
 
     if args.out is not None:
-        must_be_writable(args.out)
+        must_harm_nothing(args.out)
     stage = find_stage(args.clip, args.stage)
     log = whole_clip(None) if stage is None else unjudged(stage)
     record = measure_clip(args.clip, log, (), _say)

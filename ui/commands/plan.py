@@ -143,6 +143,7 @@ def _add_sheet(parts: _Parts) -> None:
 def run_new(args: argparse.Namespace) -> int:
     """Make a starter plan."""
     from tracker.errors import InputError
+    from tracker.outputs import must_harm_nothing
     from tracker.plan.files import format_plan, save_plan
     from tracker.plan.starter import starter_plan
 
@@ -152,6 +153,7 @@ def run_new(args: argparse.Namespace) -> int:
         return 0
     if args.out.exists():
         raise InputError(f"{args.out}: is there already; name another file")
+    must_harm_nothing(args.out)
     save_plan(args.out, plan)
     print(f"{args.out}: a starter plan; change it for the person, then 'turnpost plan check'")
     return 0
@@ -211,10 +213,12 @@ def run_keys(args: argparse.Namespace) -> int:
     from tracker.errors import InputError
     from tracker.handover.fingerprint import plan_words
     from tracker.handover.preparing import readers, with_keys
+    from tracker.outputs import PLAN, must_harm_nothing
     from tracker.plan.files import load_plan, save_plan
 
     if args.out.exists() and args.out.resolve() != args.plan.resolve():
         raise InputError(f"{args.out}: is there already; name another file")
+    must_harm_nothing(args.out, replaces=PLAN)
     if args.only and args.key:
         raise InputError("--only names all keys: leave out --key")
     plan = with_keys(
@@ -248,9 +252,10 @@ def run_sheet(args: argparse.Namespace) -> int:
     from datetime import date
 
     from tracker.errors import InputError
+    from tracker.outputs import must_harm_nothing
     from tracker.plan.asked import week_of
     from tracker.plan.files import load_plan
-    from tracker.session.files import must_be_writable, write_atomically
+    from tracker.session.files import write_atomically
 
     if args.week is not None and args.week < 1:
         raise InputError("--week counts from 1")
@@ -260,7 +265,7 @@ def run_sheet(args: argparse.Namespace) -> int:
     for path in wanted.values():
         if path.resolve() == args.plan.resolve():
             raise InputError(f"{path}: is the plan itself; name another file to write")
-        must_be_writable(path)
+        must_harm_nothing(path)
     plan = load_plan(args.plan)
     from ui.documents.sheet import sheet_of
     from ui.documents.sheet_html import sheet_html

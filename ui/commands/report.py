@@ -69,7 +69,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
 def run(args: argparse.Namespace) -> int:
     """Read all, make all, then write."""
     from tracker.errors import InputError
-    from tracker.session.files import must_be_writable, write_atomically
+    from tracker.outputs import must_harm_nothing
+    from tracker.session.files import write_atomically
 
     wanted: dict[str, Path] = {n: p for n in OUTPUTS if (p := getattr(args, n)) is not None}
     _must_make_sense(args.summaries, wanted, args.text)
@@ -77,7 +78,7 @@ def run(args: argparse.Namespace) -> int:
     if "trends_csv" in wanted and args.trends is None:
         raise InputError("--trends-csv needs --trends FOLDER, the folder with all their sessions")
     for path in wanted.values():
-        must_be_writable(path)
+        must_harm_nothing(path)
     records = read_records(args.summaries)
     over_time = [] if args.trends is None else _over_time(args.trends, records)
     comma = args.decimal == "comma"

@@ -10,8 +10,11 @@ from PySide6.QtWidgets import QFileDialog
 from tracker.errors import TurnpostError
 from tracker.handover.keys import clinic_keys
 from tracker.handover.preparing import readers, with_keys
+from tracker.outputs import PLAN as A_PLAN
+from tracker.outputs import must_harm_nothing
 from tracker.plan.files import load_plan, save_plan
 from tracker.plan.model import Plan
+from tracker.records.people import HANDED_OUT
 from ui import words
 from ui.desk.exchange_work import Block, ExchangeWork
 from ui.desk.small import desk_words, row_of, small_button
@@ -94,6 +97,7 @@ class HandingOut(Block):
 
         def write() -> Plan:
             plan = with_keys(load_plan(path), plain=plain, own_only=own_only, drop=drop)
+            must_harm_nothing(to, replaces=A_PLAN)
             save_plan(to, plan)
             return plan
 
@@ -124,7 +128,7 @@ class HandingOut(Block):
         path = self._plan_file()
         if path is None:
             return
-        place = path.with_name(f"for-patient-{path.name}")
+        place = path.with_name(f"{HANDED_OUT}{path.name}")
         title, kinds = words.say("exchange.where"), words.say("exchange.plans")
         to, _ = QFileDialog.getSaveFileName(self, title, str(place), kinds)
         if to:

@@ -93,9 +93,18 @@ class Filters(QWidget):
         for pair in (*self._pairs, self.only_changed):
             pair.setMinimumHeight(self.reset.sizeHint().height())
 
-    def offer(self, rows: Sequence[SessionRow]) -> None:
-        """Offer somebody's exercises and days; what was chosen stays if it is still there."""
-        was, span = self.choice, self._span
+    def offer(self, rows: Sequence[SessionRow], *, again: bool = False) -> None:
+        """Offer somebody's exercises and days; the exercise chosen stays if it is still there.
+
+        Parameters
+        ----------
+        rows
+            Their sessions.
+        again
+            Whether they were offered before, and may only have got more sessions: days stay,
+            too, as far as there still are such days.
+        """
+        was = self.choice if again else Choice(self.choice.exercise)
         self._filling = True
         self.exercise.clear()
         self.exercise.addItem(words.say("desk.filter.all"), None)
@@ -104,8 +113,8 @@ class Filters(QWidget):
         self.exercise.setCurrentIndex(max(self.exercise.findData(was.exercise), 0))
         days = [r.day for r in rows if r.day is not None]
         self._span = (min(days), max(days)) if days else None
-        if self._span is not None and span != self._span:
-            self._set_days(*self._span)
+        if self._span is not None:
+            self._set_days(*_within(was, self._span))
         self._filling = False
 
     def show_all(self) -> None:
@@ -137,3 +146,11 @@ class Filters(QWidget):
     def _change(self) -> None:
         if not self._filling:
             self.changed.emit()
+
+
+def _within(was: Choice, span: tuple[date, date]) -> tuple[date, date]:
+    """Days that were chosen, or the ends of all days where those chosen are no more."""
+    first, last = was.from_day or span[0], was.to_day or span[1]
+    if first > span[1] or last < span[0]:
+        return span
+    return max(first, span[0]), min(last, span[1])

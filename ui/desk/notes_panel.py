@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
@@ -21,6 +22,9 @@ class NotesPanel(QWidget):
     def __init__(self, book: NoteBook) -> None:
         super().__init__()
         self.book, self.session = book, ""
+        #: Folder and session -> what was typed there and not added yet.
+        self._typed: dict[tuple[Path, str], str] = {}
+        self._at = (book.folder, "")
         self.notes = desk_words()
         self.notes.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.note = QLineEdit()
@@ -51,9 +55,11 @@ class NotesPanel(QWidget):
         self.note.setFont(theme.font("desk", percent))
 
     def show_session(self, session: str) -> None:
-        """Show the notes on a session."""
+        """Show the notes on a session; what was typed on another one waits for it."""
+        self._typed[self._at] = self.note.text()
         self.session = session
-        self.note.clear()
+        self._at = (self.book.folder, session)
+        self.note.setText(self._typed.pop(self._at, ""))
         self._show()
 
     def own(self) -> list[Note]:

@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
     QStyleOptionViewItem,
 )
 
-from tracker.records.attention import FIRST
+from tracker.records.attention import FIRST, Reason
 from tracker.records.people import Person
 from ui import theme, words
 from ui.desk import trade
@@ -39,16 +39,14 @@ PERSON_ROLE = int(Qt.ItemDataRole.UserRole) + 1
 
 def reason_word(person: Person) -> str:
     """The word before a person's gravest reason."""
-    return words.say("desk.first" if person.reasons[0].kind in FIRST else "desk.then")
+    return words.say("desk.first" if person.reasons[0].first else "desk.then")
 
 
 def lines_of(person: Person) -> list[str]:
     """The lines under a name: why to look, then practice."""
     if person.reasons:
-        # A second one that needs eyes first is named: it must not hide behind a number.
-        grave = [r for r in person.reasons if r.kind in FIRST][:2]
-        told = grave or person.reasons[:1]
-        why = f"{reason_word(person)}: {'; '.join(trade.shown(r.text) for r in told)}"
+        told = _told(person.reasons)
+        why = f"{reason_word(person)}: {'; '.join(_shown(r) for r in told)}"
         if len(person.reasons) > len(told):
             why += f" ({words.say('desk.more', count=len(person.reasons) - len(told))})"
     else:
@@ -64,6 +62,17 @@ def lines_of(person: Person) -> list[str]:
     year = person.adherence.to_day.year
     # A line of its own: beside the share it would be read as that day's.
     return [why, practice, words.say("desk.last", day=trade.day(person.last_day, year))]
+
+
+def _told(reasons: Sequence[Reason]) -> list[Reason]:
+    """The first one, and a second of the gravest: it must not hide behind a number."""
+    grave = [r for r in reasons[1:] if r.kind in FIRST]
+    return [*reasons[:1], *grave[:1]]
+
+
+def _shown(reason: Reason) -> str:
+    """A reason in the list; an older one says of when it is."""
+    return trade.shown(dated(reason) if reason.older else reason.text)
 
 
 class PeopleModel(QAbstractListModel):
@@ -120,7 +129,7 @@ class _Delegate(QStyledItemDelegate):
         palette = option.palette
         painter.fillRect(option.rect, palette.color(role.AlternateBase if chosen else role.Base))
         ink, soft = palette.color(role.Text), palette.color(role.PlaceholderText)
-        urgent = bool(person.reasons) and person.reasons[0].kind in FIRST
+        urgent = bool(person.reasons) and person.reasons[0].first
         bar = QRect(option.rect.left(), option.rect.top() + 3, 6, option.rect.height() - 6)
         if chosen:
             painter.fillRect(bar, palette.color(role.Highlight))

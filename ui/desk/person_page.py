@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from tracker.exercises.catalogue.sources import GUIDELINE
-from tracker.records.attention import FIRST, Reason
+from tracker.records.attention import Reason
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
@@ -85,7 +85,7 @@ class Reasons(QWidget):
         row = QHBoxLayout(line)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(theme.S)
-        first = reason.kind in FIRST
+        first = reason.first
         word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
         word.setWordWrap(False)
         row.addWidget(word)
@@ -249,7 +249,8 @@ class PersonPage(QWidget):
 
     def show_person(self, person: Person | None) -> None:
         """Show somebody; nobody where the folder is empty."""
-        if person is None or self.person is None or person.name != self.person.name:
+        again = person is not None and self.person is not None and person.name == self.person.name
+        if not again:
             self.report.say("")
         self.person = person
         self.setEnabled(person is not None)
@@ -291,15 +292,18 @@ class PersonPage(QWidget):
         self.conditions.setText("\n".join(lines))
         self.conditions.setVisible(bool(lines))
         self.scores.show_person(person.name)
-        self.filters.offer(person.rows)
-        self.fill()
+        self.filters.offer(person.rows, again=again)
+        self.fill(again=again)
 
     def _over_time(self) -> list[OverTime]:
         """The person over the sessions that are shown."""
         return [] if self.person is None else over_time_to_tell(self.person, self._series)
 
-    def fill(self) -> None:
-        """Fill the tables with what the filters let through."""
+    def fill(self, *, again: bool = True) -> None:
+        """Fill the tables with what the filters let through.
+
+        ``again``: of the same person, so that the rows that are chosen stay chosen.
+        """
         person = self.person
         if person is None:
             return
@@ -310,7 +314,9 @@ class PersonPage(QWidget):
             series = [s for s in series if s.exercise in ("", choice.exercise)]
         self._series = series
         only = self.filters.only_changed.isChecked()
-        self.trends.show_rows(trend_rows(series, person.affected_side, only_changed=only))
+        self.trends.show_rows(
+            trend_rows(series, person.affected_side, only_changed=only), again=again
+        )
         counts = Counter(n.session for n in self._book().notes())
         mine = {note_key(r): counts[note_key(r)] for r in rows if counts[note_key(r)]}
-        self.sessions.show_rows(rows, mine)
+        self.sessions.show_rows(rows, mine, again=again)

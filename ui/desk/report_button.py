@@ -9,10 +9,11 @@ from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.errors import InputError, TurnpostError
+from tracker.outputs import HeldDataError, must_harm_nothing
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
-from tracker.session.files import must_be_writable, write_atomically
-from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME
+from tracker.session.files import write_atomically
+from tracker.session.saving import JOURNAL_NAME
 from ui import background, words
 from ui.commands.report import maker, read_records
 from ui.desk.small import desk_words, small_button
@@ -95,9 +96,10 @@ class Reporting:
         try:
             if not whole:
                 raise InputError(words.say("report.nothing"))
-            must_be_writable(to)
-            if to.resolve() in {p.resolve() for p in whole} or _is_of_a_session(to):
-                raise InputError(words.say("report.over"))
+            try:
+                must_harm_nothing(to)
+            except HeldDataError as error:
+                raise InputError(words.say("report.over", path=shown_path(to))) from error
             if to != chosen and to.exists():
                 # The dialog has asked about the name without its ending.
                 raise InputError(words.say("report.there", path=shown_path(to)))
@@ -145,9 +147,3 @@ class Reporting:
         """Wait for what is being read."""
         if self._job is not None:
             self._job.wait(timeout_s)
-
-
-def _is_of_a_session(path: Path) -> bool:
-    """Whether a name is that of one of a session's files, in a session's folder."""
-    own = path.name.casefold() in (*FILE_NAMES, JOURNAL_NAME)
-    return own and any((path.parent / name).exists() for name in (SUMMARY_NAME, JOURNAL_NAME))

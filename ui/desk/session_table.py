@@ -105,10 +105,16 @@ class SessionTable(Table):
         self.opened.connect(lambda row: self.chosen.emit(self.sessions.rows[row]))
         self.set_percent(100)
 
-    def show_rows(self, rows: Sequence[SessionRow], notes: dict[str, int]) -> None:
-        """Show sessions."""
+    def show_rows(
+        self, rows: Sequence[SessionRow], notes: dict[str, int], *, again: bool = False
+    ) -> None:
+        """Show sessions; of the same person the one that was chosen stays chosen."""
+        at = self.currentIndex().row()
+        was = self.sessions.rows[at].place if again and at >= 0 else None
         self.sessions.show(rows, notes)
         self.arrange()
+        places = [r.place for r in self.sessions.rows] if was is not None else []
+        self.choose_again(places.index(was) if was in places else None)
 
     def arrange(self) -> None:
         """One line a session; two where they don't fit side by side."""

@@ -65,6 +65,11 @@ class Table(QTableView):
     def arrange(self) -> None:
         """Give rows and columns their sizes."""
 
+    def choose_again(self, row: int | None) -> None:
+        """Have the keys on a row that was chosen before other rows were shown."""
+        if row is not None:
+            self.setCurrentIndex(self.model().index(row, 0))
+
     def fit_columns(self) -> bool:
         """Give the columns their widths; whether their words have to be broken into lines."""
         header = self.horizontalHeader()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from tracker.records import telling
-from tracker.records.attention import FIRST, Reason
+from tracker.records.attention import Reason
 from tracker.records.index import Records
 from tracker.records.people import Person
 from tracker.records.questionnaires import Score, courses_of
@@ -44,16 +44,16 @@ def _gaze_line(person: Person) -> Iterator[str]:
 
 def reason_line(reason: Reason) -> str:
     """A reason with its day, and how often it was so."""
-    mark = "! " if reason.kind in FIRST else "- "
+    mark = "! " if reason.first else "- "
     return mark + dated(reason)
 
 
 def dated(reason: Reason) -> str:
-    """A reason's words after its day."""
+    """A reason's words after its day, and before both that it is older."""
     which = "the last" if reason.day == reason.last_day else "the gravest"
     often = f" ({reason.times} sessions, {which} one shown)" if reason.times > 1 else ""
     when = f"{telling.day(reason.day)}: " if reason.day else ""
-    return f"{when}{reason.text}{often}"
+    return f"{'older: ' if reason.older else ''}{when}{reason.text}{often}"
 
 
 def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:

@@ -62,6 +62,7 @@ _SENTENCES = (
     "figures can't be trusted in {bad} of the last {all} sets: {why}",
     "condition met: {what}",
     "{count} plan files differ and start on the same day: the newest file is taken",
+    "older: {text}",
     "{text} ({count} sessions, the last one shown)",
     "{text} ({count} sessions, the gravest one shown)",
     # practice

@@ -108,6 +108,10 @@ ORDER = (
     "held_s",
     "dizziness_before",
     "dizziness_after",
+    "nausea_before",
+    "nausea_after",
+    "unsteadiness_before",
+    "unsteadiness_after",
     "settled_minutes",
     "repetitions",
     "amplitude_deg",
@@ -227,6 +231,14 @@ class ChartDelegate(QStyledItemDelegate):
         painter.drawPixmap(option.rect.topLeft(), known[1])
 
 
+def _what(row: Heading | TrendRow) -> tuple[str, ...]:
+    """What a row tells of, whatever its figures are."""
+    if isinstance(row, Heading):
+        return (row.text,)
+    series = row.series
+    return series.exercise, series.form, series.figure, series.side
+
+
 class TrendTable(Table):
     """Trends of each exercise."""
 
@@ -242,11 +254,15 @@ class TrendTable(Table):
         self.setItemDelegateForColumn(CHART_COLUMN, self.charts)
         self.set_percent(100)
 
-    def show_rows(self, rows: Sequence[Heading | TrendRow]) -> None:
-        """Show trends."""
+    def show_rows(self, rows: Sequence[Heading | TrendRow], *, again: bool = False) -> None:
+        """Show trends; of the same person the row that was chosen stays chosen."""
+        at = self.currentIndex().row()
+        was = _what(self.trends.rows[at]) if again and at >= 0 else None
         self.charts.forget()
         self.trends.show(rows)
         self.arrange()
+        known = [_what(r) for r in self.trends.rows] if was is not None else []
+        self.choose_again(known.index(was) if was in known else None)
 
     def arrange(self) -> None:
         """Room for a chart in each row, and headings across the whole width."""

@@ -99,7 +99,7 @@ class DeskWindow(QWidget):
         self.fault_list = QListWidget()
         self.fault_list.setAccessibleName(words.say("desk.unread.name"))
         self.people = PeopleList()
-        self._book = NoteBook(folder, author_of_system())
+        self._book = NoteBook(folder, author_of_system(), settings.writer)
         #: The plan editor, once it was opened for somebody.
         self.editor: EditorWindow | None = None
         self.person_page = PersonPage(lambda: self._book, lambda: self.reading.folder, self._today)
@@ -206,7 +206,7 @@ class DeskWindow(QWidget):
         """Read a folder and show it."""
         self.reading.close()
         self.reading = FolderReading(folder, self._today)
-        self._book = NoteBook(folder, self._book.author)
+        self._book = NoteBook(folder, self._book.author, self._book.writer)
         self.session_page.notes.book = self._book
         self.found = None
         # A score typed for somebody of the folder before must not go into this one.

@@ -8,6 +8,7 @@ from dataclasses import replace
 from tracker.records.figure import SIDES, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.terms import EVENTS_FIRST
+from tracker.session.said import ALSO_ASKED
 from ui.documents.parts import Cell, Row, Table
 
 #: So many kinds of events stand in the short overview, and every grave one.
@@ -35,7 +36,7 @@ def overview(record: SessionFigures, *, short: bool = False) -> Table:
             _sides(e),
             _one(e.find("on_target")),
             _one(e.find("clarity")),
-            _one(e.find("dizziness.after")),
+            _scores(e, "after"),
             _one(e.find("measured")),
             _noticed(e, short=short),
         )
@@ -49,6 +50,15 @@ def _one(figure: Figure | None) -> Cell:
     return Cell(
         shown(figure) if figure.value is None else shown_with_unit(figure), figure.value is None
     )
+
+
+def _scores(found: ExerciseFigures | SessionFigures, when: str) -> Cell:
+    """The score of dizziness, and with its name each that was asked beside it."""
+    first = _one(found.find(f"dizziness.{when}"))
+    more = [f for name in ALSO_ASKED if (f := found.find(f"{name}.{when}")) is not None]
+    told = [f"{f.name.lower()} {_one(f).text}" for f in more]
+    absent = first.absent and all(f.value is None for f in more)
+    return Cell("; ".join([first.text, *told]), absent)
 
 
 def _done(e: ExerciseFigures) -> Cell:
@@ -127,6 +137,7 @@ def sessions_overview(records: Sequence[SessionFigures]) -> Table:
     for k, r in enumerate(records, 1):
         asked = r.find("exercises_done.asked")
         figures = [_one(r.find(key)) for key in keys]
+        figures[1:3] = [_scores(r, when) for when in ("before", "after")]
         if asked is not None:
             figures[0] = Cell(f"{figures[0].text} of {shown(asked)}")
         first = Cell("; ".join(r.alert) or "nothing")

@@ -9,6 +9,8 @@ from pathlib import Path as FilePath
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from tracker.outputs import PLAN as A_PLAN
+from tracker.outputs import must_harm_nothing
 from tracker.plan.draft import Data, editable_data, empty_data, text_of
 from tracker.plan.files import format_plan, read_text
 from tracker.plan.lines import Path
@@ -169,6 +171,7 @@ class Document(QObject):
         """
         plan = self.state.plan
         text = text_of(self.data) if plan is None else format_plan(plan)
+        must_harm_nothing(path, replaces=A_PLAN)
         write_atomically(path, text)
         self._written[path.absolute()] = self._known[path.absolute()] = text.encode("utf-8")
         self.path = path

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from tracker.errors import InputError, RunError
+from tracker.outputs import must_harm_nothing
 from tracker.plan.model import Plan
 from tracker.session.files import write_atomically
 from ui import words
@@ -203,6 +204,7 @@ class FilesPart:
         on_paper = path.suffix.lower() == ".pdf"
         try:
             made = sheet_pdf(sheet, paper) if on_paper else sheet_html(sheet, paper)
+            must_harm_nothing(path)
             write_atomically(path, made)
         except (InputError, RunError) as error:
             self._say(str(error))

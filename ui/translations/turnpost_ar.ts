@@ -2032,6 +2032,16 @@
             <translation>طُلب أكثر قرب النهاية</translation>
         </message>
         <message>
+            <source>nausea after</source>
+            <comment>nausea after</comment>
+            <translation>الغثيان بعد</translation>
+        </message>
+        <message>
+            <source>nausea before</source>
+            <comment>nausea before</comment>
+            <translation>الغثيان قبل</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>قريب</translation>
@@ -2290,6 +2300,11 @@
             <source>nothing was measured</source>
             <comment>nothing was measured</comment>
             <translation>لم يُقس شيء</translation>
+        </message>
+        <message>
+            <source>older: {text}</source>
+            <comment>older: {text}</comment>
+            <translation>أقدم: {text}</translation>
         </message>
         <message>
             <source>on looks kept back</source>
@@ -2935,6 +2950,16 @@
             <source>uncertainty</source>
             <comment>uncertainty</comment>
             <translation>عدم اليقين</translation>
+        </message>
+        <message>
+            <source>unsteadiness after</source>
+            <comment>unsteadiness after</comment>
+            <translation>عدم الثبات بعد</translation>
+        </message>
+        <message>
+            <source>unsteadiness before</source>
+            <comment>unsteadiness before</comment>
+            <translation>عدم الثبات قبل</translation>
         </message>
         <message>
             <source>up</source>
@@ -9550,9 +9575,9 @@
             <translation>لا تُعرض جلسة يمكن كتابة تقرير عنها</translation>
         </message>
         <message>
-            <source>this is the session itself; name another file for the report</source>
+            <source>{path} holds what was measured or written, or has the name of a session's file; name another file for the report</source>
             <comment>report.over</comment>
-            <translation>هذه هي الجلسة نفسها؛ اذكر ملفًا آخر للتقرير</translation>
+            <translation>{path} يحتوي على ما قيس أو كُتب، أو يحمل اسم ملف من ملفات جلسة؛ سمِّ ملفًا آخر للتقرير</translation>
         </message>
         <message>
             <source>Report to file, a page a session, PDF ({ending})</source>

@@ -2032,6 +2032,16 @@
             <translation>gegen Ende war mehr vorgegeben</translation>
         </message>
         <message>
+            <source>nausea after</source>
+            <comment>nausea after</comment>
+            <translation>Übelkeit nachher</translation>
+        </message>
+        <message>
+            <source>nausea before</source>
+            <comment>nausea before</comment>
+            <translation>Übelkeit vorher</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>nah</translation>
@@ -2290,6 +2300,11 @@
             <source>nothing was measured</source>
             <comment>nothing was measured</comment>
             <translation>es wurde nichts gemessen</translation>
+        </message>
+        <message>
+            <source>older: {text}</source>
+            <comment>older: {text}</comment>
+            <translation>älter: {text}</translation>
         </message>
         <message>
             <source>on looks kept back</source>
@@ -2935,6 +2950,16 @@
             <source>uncertainty</source>
             <comment>uncertainty</comment>
             <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>unsteadiness after</source>
+            <comment>unsteadiness after</comment>
+            <translation>Unsicherheit nachher</translation>
+        </message>
+        <message>
+            <source>unsteadiness before</source>
+            <comment>unsteadiness before</comment>
+            <translation>Unsicherheit vorher</translation>
         </message>
         <message>
             <source>up</source>
@@ -9550,9 +9575,9 @@
             <translation>es wird keine Sitzung gezeigt, über die sich berichten lässt</translation>
         </message>
         <message>
-            <source>this is the session itself; name another file for the report</source>
+            <source>{path} holds what was measured or written, or has the name of a session's file; name another file for the report</source>
             <comment>report.over</comment>
-            <translation>das ist die Sitzung selbst; nennen Sie eine andere Datei für den Bericht</translation>
+            <translation>{path} enthält Gemessenes oder Geschriebenes oder trägt den Namen der Datei einer Sitzung; bitte eine andere Datei für den Bericht nennen</translation>
         </message>
         <message>
             <source>Report to file, a page a session, PDF ({ending})</source>

@@ -2032,6 +2032,16 @@
             <translation>hacia el final se pedía más</translation>
         </message>
         <message>
+            <source>nausea after</source>
+            <comment>nausea after</comment>
+            <translation>náuseas después</translation>
+        </message>
+        <message>
+            <source>nausea before</source>
+            <comment>nausea before</comment>
+            <translation>náuseas antes</translation>
+        </message>
+        <message>
             <source>near</source>
             <comment>near</comment>
             <translation>cerca</translation>
@@ -2290,6 +2300,11 @@
             <source>nothing was measured</source>
             <comment>nothing was measured</comment>
             <translation>no se midió nada</translation>
+        </message>
+        <message>
+            <source>older: {text}</source>
+            <comment>older: {text}</comment>
+            <translation>anterior: {text}</translation>
         </message>
         <message>
             <source>on looks kept back</source>
@@ -2935,6 +2950,16 @@
             <source>uncertainty</source>
             <comment>uncertainty</comment>
             <translation>incertidumbre</translation>
+        </message>
+        <message>
+            <source>unsteadiness after</source>
+            <comment>unsteadiness after</comment>
+            <translation>inestabilidad después</translation>
+        </message>
+        <message>
+            <source>unsteadiness before</source>
+            <comment>unsteadiness before</comment>
+            <translation>inestabilidad antes</translation>
         </message>
         <message>
             <source>up</source>
@@ -9550,9 +9575,9 @@
             <translation>no se muestra ninguna sesión de la que se pueda informar</translation>
         </message>
         <message>
-            <source>this is the session itself; name another file for the report</source>
+            <source>{path} holds what was measured or written, or has the name of a session's file; name another file for the report</source>
             <comment>report.over</comment>
-            <translation>esta es la propia sesión; nombre otro archivo para el informe</translation>
+            <translation>{path} contiene algo medido o escrito, o lleva el nombre de un archivo de una sesión; indique otro archivo para el informe</translation>
         </message>
         <message>
             <source>Report to file, a page a session, PDF ({ending})</source>
