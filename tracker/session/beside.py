@@ -4,17 +4,21 @@ Lids that hang lower, another light or glasses that slipped shift what the eyes 
 keep the shift: of three films of rendered heads whose lids hung lower than in the set-up, the
 gaze was read 2.3 to 3.0 degrees below the target in every ten seconds, and their eyes needn't look
 unlike those of the set-up (:mod:`tracker.session.unlike`). In thirteen others it was
-at most 0.4 degrees above or below. Eyes that lag are off to both sides in turn, and glances end.
-A person who really does look that little aside all along can't be told from it: it is not
-measured either. Who looks as far aside as counts for off the target is believed.
+at most 0.4 degrees above or below. (The limits were placed with these films in sight.) Eyes that
+lag are off to both sides in turn, and who looks elsewhere for a quarter of the time, or as far
+aside as counts for off the target, is believed. A person who really does look that little aside
+all along can't be told from it: it is not measured either.
+
+This is for the figures, once the exercise is known: while it goes on the watcher of the gaze has
+what was read, and takes a small shift off by itself
+(:class:`tracker.exercises.watchers.gaze.GazeOffTarget`): a glance away is told all the same.
 """
 
 from __future__ import annotations
 
-from collections import deque
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from math import inf, isfinite, nan
+from math import isfinite, nan
 
 import numpy as np
 from numpy.typing import NDArray
@@ -35,8 +39,11 @@ LEAST_DEG = 1.5
 #: No less than so many times the error of a look that the set-up measured (own choice: chance
 #: leaves few medians beyond it, and a set-up that fits is no farther off for long).
 ERRORS_APART = 2.0
-#: Steady: all but this share of the line of sight on either side of it is within the band.
-OUTSIDE = 0.25
+#: It rests: so much of it lies no farther from its median than what is doubted begins (own choice).
+RESTS = 0.75
+#: Where more than this share of an exercise's line of sight is in doubt, none of it is believed:
+#: the rest would tell of its glances alone (own choice).
+MOST = 0.5
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +70,7 @@ def doubted_band(error_deg: float) -> Band | None:
     return band if band.from_deg < band.below_deg else None
 
 
-def on_or_off(samples: Sequence[Sample], band: Band | None) -> list[Sample]:
+def withheld_beside(samples: Sequence[Sample], band: Band | None) -> list[Sample]:
     """The samples of one exercise, the line of sight withheld where it rests beside the target.
 
     Parameters
@@ -90,40 +97,17 @@ def on_or_off(samples: Sequence[Sample], band: Band | None) -> list[Sample]:
         first, past = np.searchsorted(times, (begin_s, begin_s + SPAN_S + EVERY_S))
         if _rests_beside(times[first:past], offsets[first:past], band):
             bad.update(id(known[k]) for k in np.flatnonzero(spans == span).tolist())
-    return [_withheld(s) if id(s) in bad else s for s in samples]
-
-
-class GazeBeside:
-    """The same while the samples of one exercise come, from what came before alone."""
-
-    def __init__(self, band: Band | None) -> None:
-        self._band = band
-        self._known: deque[tuple[float, float, float]] = deque()
-        self._decided_s, self._rests = -inf, False
-
-    def feed(self, sample: Sample) -> Sample:
-        """The sample, its line of sight withheld where it has rested beside the target."""
-        offset = _offset(sample)
-        if self._band is None or not isfinite(offset[0]):
-            return sample
-        self._known.append((sample.time_s, *offset))
-        if sample.time_s - self._decided_s >= EVERY_S:
-            while self._known[0][0] < sample.time_s - SPAN_S:
-                self._known.popleft()
-            known = np.array(self._known)
-            self._rests = _rests_beside(known[:, 0], known[:, 1:], self._band)
-            self._decided_s = sample.time_s
-        return _withheld(sample) if self._rests else sample
+    whole = len(bad) > MOST * len(known)
+    return [_withheld(s) if whole or id(s) in bad else s for s in samples]
 
 
 def _rests_beside(times: Array, offsets: Array, band: Band) -> bool:
-    """Whether in yaw or in pitch most of a span lies within the band, on one side."""
+    """Whether most of a span lies close together, and as far beside the target as is doubted."""
     if times[-1] - times[0] < LEAST_S:
         return False
-    low, high = np.quantile(offsets, (OUTSIDE, 1.0 - OUTSIDE), axis=0)
-    above = (low >= band.from_deg) & (high < band.below_deg)
-    under = (-high >= band.from_deg) & (-low < band.below_deg)
-    return bool(np.any(above | under))
+    middle = np.median(offsets, axis=0)
+    near = np.hypot(*(offsets - middle).T) <= band.from_deg
+    return band.from_deg <= np.hypot(*middle) < band.below_deg and near.mean() >= RESTS
 
 
 def _offset(sample: Sample) -> tuple[float, float]:
@@ -134,5 +118,7 @@ def _offset(sample: Sample) -> tuple[float, float]:
 
 
 def _withheld(sample: Sample) -> Sample:
+    if not isfinite(sample.gaze_yaw_deg):
+        return sample
     reason = sample.reason or BESIDE
     return replace(sample, gaze_yaw_deg=nan, gaze_pitch_deg=nan, reason=reason)

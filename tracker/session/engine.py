@@ -16,7 +16,6 @@ from tracker.exercises.events import Cue
 from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.at_target import gaze_error_at_target_deg
-from tracker.session.beside import GazeBeside, doubted_band
 from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
 from tracker.session.journal import (
     FORMAT,
@@ -60,7 +59,6 @@ class Engine:
         self._finished = False
         self._reach: Reach | None = None
         self._in_doubt = EyesInDoubt()
-        self._beside = GazeBeside(None)
         self._setup: Mapping[str, Any] = {}
         self._varifocal = False
         #: Gives a cue to the person, and whether they get to know of it: one that they don't is
@@ -231,11 +229,9 @@ class Engine:
         sample = rounded(completed(sample, step, self._reach, withhold=self._withheld(step)))
         self._journal.append(sample_record(sample))
         run = self._run(number) if number is not None else None
-        if run is not None:
+        if run is not None and not run.exercise.channel.startswith("eye"):
             # The journal keeps what was measured: later, what came after tells more (projections).
-            if not run.exercise.channel.startswith("eye"):
-                sample = self._in_doubt.feed(sample)
-            sample = self._beside.feed(sample)
+            sample = self._in_doubt.feed(sample)
         self._last = sample
         if run is not None:
             run.feed(sample)
@@ -272,7 +268,6 @@ class Engine:
         if number not in self._runs:
             exercise = CATALOGUE[step.exercise or ""]
             error_deg = gaze_error_at_target_deg(step, exercise, self._setup)
-            self._beside = GazeBeside(doubted_band(error_deg))
             self._runs[number] = ExerciseRun(
                 number,
                 step,

@@ -15,7 +15,7 @@ from tracker.exercises.events import Event
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.at_target import gaze_error_at_target_deg
-from tracker.session.beside import doubted_band, on_or_off
+from tracker.session.beside import doubted_band, withheld_beside
 from tracker.session.journal import JournalContent, Record, is_number, sample_of
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Camera, StageLog, Step, is_judged
@@ -124,7 +124,7 @@ def _believe(samples: list[Sample], step: Step, found: Mapping[str, Any]) -> Non
     by_eyes = exercise.channel.startswith("eye")
     own = believed(samples[first:past], counted_by_eyes=by_eyes)
     band = doubted_band(gaze_error_at_target_deg(step, exercise, found))
-    samples[first:past] = on_or_off(own, band)
+    samples[first:past] = withheld_beside(own, band)
 
 
 def _named(content: JournalContent, name: str) -> tuple[Record, ...]:
