@@ -238,10 +238,9 @@ class Director(LeavingPart):
 
     def tick(self) -> None:
         """Take the news, let time go on."""
-        before = (self.phase, self.task)
+        before = self._page_now
         self._work()
-        if (self.phase, self.task) != before:
-            self._came.happens(self.clock())
+        self._note_page(before)
 
     def _work(self) -> None:
         self.recovering.tick()

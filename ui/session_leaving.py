@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from tracker.practice.tasks import AskWell, CountDown, DoSet, Over
+from tracker.practice.tasks import AskWell, CountDown, DoSet, Over, Task
 from ui.session_state import LIVE_PHASES, Phase
 from ui.session_unwell import UnwellPart
-from ui.twice import Twice
+from ui.twice import TWICE_S, Twice
 
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
 #: before is still on its way).
@@ -22,6 +22,8 @@ class LeavingPart(UnwellPart):
     def __init__(self, *args: Any, **more: Any) -> None:
         super().__init__(*args, **more)
         self._esc, self._came = Twice(), Twice()
+        #: The page that came by itself last.
+        self._came_there: tuple[Phase, Task | None] = (self.phase, None)
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
@@ -30,12 +32,26 @@ class LeavingPart(UnwellPart):
     @property
     def came_unseen(self) -> bool:
         """Whether the page came by itself only just now: nobody can have read it."""
-        return self._came.just_now(self.clock(), UNSEEN_S)
+        return self._came_just_now(UNSEEN_S)
+
+    @property
+    def _page_now(self) -> tuple[Phase, Task | None]:
+        return self.phase, self.task
+
+    def _note_page(self, before: tuple[Phase, Task | None]) -> None:
+        """Time went on, and the page may be another than before."""
+        if self._page_now != before:
+            self._came_there = self._page_now
+            self._came.happens(self.clock())
+
+    def _came_just_now(self, within_s: float = TWICE_S) -> bool:
+        here = self._came_there == self._page_now
+        return here and self._came.just_now(self.clock(), within_s)
 
     def escape(self) -> bool:
         """The key for stopping; whether it is to be asked first if this is to be all for today."""
         now_s = self.clock()
-        if not self._can_stop and (self._esc.just_now(now_s) or self._came.just_now(now_s)):
+        if not self._can_stop and (self._esc.just_now(now_s) or self._came_just_now()):
             return False
         self._esc.happens(now_s)
         if self._leaves_the_day:
