@@ -14,12 +14,19 @@ if TYPE_CHECKING:
 def add_parser(sub: Any) -> None:
     """Add the command's parser."""
     parser = sub.add_parser("open", help="open the program (also without a command)")
-    parser.set_defaults(run=run)
+    parser.set_defaults(run=run, tell=tell)
 
 
 def run(args: argparse.Namespace) -> int:  # noqa: ARG001
     """Open the program."""
     return open_program()
+
+
+def tell(error: Exception) -> None:
+    """Show why the program could not open: from an icon nobody sees standard error."""
+    from ui.start_failed import tell as show
+
+    show(error)
 
 
 def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) -> int:

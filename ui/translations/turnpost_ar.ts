@@ -8990,6 +8990,16 @@
             <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
         </message>
         <message>
+            <source>Turnpost could not open</source>
+            <comment>not_open.title</comment>
+            <translation>تعذّر فتح Turnpost</translation>
+        </message>
+        <message>
+            <source>Your saved sessions stay as they are. Restart the computer and try again. If this note comes back, show it to somebody who helps you with the computer. This is what went wrong:</source>
+            <comment>not_open.what</comment>
+            <translation>جلساتك المحفوظة تبقى كما هي. أعد تشغيل الحاسوب وحاول مرة أخرى. إذا ظهر هذا التنبيه من جديد فأره لمن يساعدك في أمور الحاسوب. هذا ما حدث:</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>

@@ -8990,6 +8990,16 @@
             <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
         </message>
         <message>
+            <source>Turnpost could not open</source>
+            <comment>not_open.title</comment>
+            <translation>Turnpost konnte nicht starten</translation>
+        </message>
+        <message>
+            <source>Your saved sessions stay as they are. Restart the computer and try again. If this note comes back, show it to somebody who helps you with the computer. This is what went wrong:</source>
+            <comment>not_open.what</comment>
+            <translation>Ihre gespeicherten Sitzungen bleiben, wie sie sind. Starten Sie den Computer neu und versuchen Sie es noch einmal. Wenn dieser Hinweis wiederkommt, zeigen Sie ihn jemandem, der Ihnen mit dem Computer hilft. Das ist schiefgegangen:</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>

@@ -8990,6 +8990,16 @@
             <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
         </message>
         <message>
+            <source>Turnpost could not open</source>
+            <comment>not_open.title</comment>
+            <translation>Turnpost no se ha podido abrir</translation>
+        </message>
+        <message>
+            <source>Your saved sessions stay as they are. Restart the computer and try again. If this note comes back, show it to somebody who helps you with the computer. This is what went wrong:</source>
+            <comment>not_open.what</comment>
+            <translation>Sus sesiones guardadas siguen como estaban. Reinicie el ordenador y pruebe otra vez. Si este aviso vuelve a salir, enséñeselo a alguien que le ayude con el ordenador. Esto es lo que ha fallado:</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>
