@@ -39,6 +39,7 @@ from typing import Any, Protocol
 
 from tracker.closing import Closing
 from tracker.errors import InputError, RunError
+from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.files import write_atomically
 from tracker.session.lock import BINARY, lock
@@ -336,9 +337,9 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
         If it can't be read, is no journal, or is of a newer version.
     """
     try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a journal")
-        with path.open("rb", buffering=BUFFER_BYTES) as file:
+        with open_file(path, BUFFER_BYTES) as file:
+            if os.fstat(file.fileno()).st_size > MAX_FILE_BYTES:
+                raise InputError(f"{path}: too large for a journal")
             rows = list(_records(file, without))
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error
