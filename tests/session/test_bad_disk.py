@@ -12,6 +12,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 
 from tests.session.synthetic import steps, turns_samples
@@ -89,6 +90,45 @@ def test_what_the_disk_refuses_is_written_when_it_takes_it_again(
     content = read_journal(tmp_path / "j")
     assert [r["name"] for r in content.of("mark")] == [f"m{k}" for k in range(40)]
     assert content.damaged_lines == 0
+
+
+@pytest.mark.parametrize(
+    "odd", [{"x": object()}, {"x": 1j}, {(1, 2): 3}, {"x": np.array([1.0])}], ids=str
+)
+def test_a_record_that_can_not_be_written_costs_no_other(
+    tmp_path: Path, odd: dict[Any, Any]
+) -> None:
+    with FileJournal(tmp_path / "j") as journal:
+        journal.append(HEAD)
+        journal.append({"kind": "setup", "from_s": 0.0, "found": odd, "notes": []})
+        until(lambda: journal.fault)
+        assert journal.fault == "a record could not be written" and journal.lost == 1
+        journal.append(mark(1))
+        until(lambda: not journal.fault)
+    assert not journal.fault
+    content = read_journal(tmp_path / "j")
+    assert [r["name"] for r in content.of("mark")] == ["m1"]
+    assert content.damaged_lines == 1, "so that the summary says that something is missing"
+
+
+def test_a_record_that_goes_round_in_a_circle_costs_no_other(tmp_path: Path) -> None:
+    circle: dict[str, Any] = {"kind": "setup"}
+    circle["found"] = circle
+    with FileJournal(tmp_path / "j") as journal:
+        for record in (HEAD, circle, mark(1)):
+            journal.append(record)
+    assert [r["kind"] for r in read_journal(tmp_path / "j").records] == ["session", "mark"]
+
+
+def test_numbers_that_json_has_no_form_for_become_null_or_plain(tmp_path: Path) -> None:
+    odd = [float("nan"), float("inf"), np.float32(1.5), np.int64(3), np.bool_(True)]
+    odd += [np.float64("nan"), (1, float("-inf"))]
+    with FileJournal(tmp_path / "j") as journal:
+        journal.append(HEAD)
+        journal.append({"kind": "setup", "found": {"deep": [{"er": odd}]}})
+    assert not journal.lost
+    (setup,) = read_journal(tmp_path / "j").of("setup")
+    assert setup["found"]["deep"][0]["er"] == [None, None, 1.5, 3, True, None, [1, None]]
 
 
 @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no such device here")

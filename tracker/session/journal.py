@@ -26,7 +26,6 @@ kind         what it holds
 
 from __future__ import annotations
 
-import json
 import os
 import queue
 import threading
@@ -42,12 +41,12 @@ from tracker.errors import InputError, RunError
 from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.files import write_atomically
+from tracker.session.journal_line import DROPPED, Record, decode, encode
 from tracker.session.lock import BINARY, lock
 
 FORMAT = "turnpost-journal"
 FORMAT_VERSION = 1
 
-Record = dict[str, Any]
 NUMBER_COLUMNS = tuple(c for c in TRACE_COLUMNS if c not in TEXT_COLUMNS)
 #: The order in journals that don't name theirs, which were written before there were elbows.
 UNNAMED_COLUMNS = (
@@ -104,7 +103,9 @@ class FileJournal(Closing):
     The file is locked while it is open, so that nobody takes it for one that broke
     off. What the disk doesn't take (it is full, gone, read-only; the file can't even
     be made) waits in memory and is tried again; :attr:`fault` says so meanwhile, and
-    :meth:`rescue` writes all of it in another place.
+    :meth:`rescue` writes all of it in another place. A record that can't be written at all
+    is left out: :attr:`fault` says so for half a second, and a line that counts as damaged
+    stands in its place.
 
     Parameters
     ----------
@@ -125,6 +126,7 @@ class FileJournal(Closing):
         self._head: list[bytes] = []
         self._fault = ""
         self._lost = 0
+        self._dropped = False
         self._closed = False
         self._handle: int | None = None
         try:
@@ -141,7 +143,7 @@ class FileJournal(Closing):
 
     @property
     def lost(self) -> int:
-        """Records given up because the disk didn't take them for too long."""
+        """Records given up: the disk didn't take them for too long, or nothing could."""
         return self._lost
 
     def append(self, record: Record) -> None:
@@ -198,6 +200,10 @@ class FileJournal(Closing):
             self._waiting_count += len(lines)
             self._waiting += b"".join(lines)
             self._write()
+            if self._dropped:
+                # Told until the next half second was written.
+                self._dropped = False
+                self._fault = self._fault or "a record could not be written"
 
     def _gather(self) -> tuple[list[bytes], bool]:
         """Records of the next half second, as lines; False when the journal was closed."""
@@ -210,10 +216,19 @@ class FileJournal(Closing):
                 break
             if record is None:
                 return lines, False
-            lines.append(encode(record))
-            if record["kind"] in _HEAD_KINDS:
+            lines.append(self._line_of(record))
+            if record.get("kind") in _HEAD_KINDS:
                 self._head.append(lines[-1])
         return lines, True
+
+    def _line_of(self, record: Record) -> bytes:
+        """The line of a record; of one that can't be written a line that counts as damaged."""
+        try:
+            return encode(record)
+        except Exception:  # whatever is in it: the thread goes on, for all the other records
+            self._lost += 1
+            self._dropped = True
+            return DROPPED
 
     def _write(self) -> None:
         """Write what waits; what the disk doesn't take is tried again later."""
@@ -266,12 +281,6 @@ def _all_of(handle: int) -> bytes:
 
 def _why(error: Exception) -> str:
     return (getattr(error, "strerror", None) or str(error) or type(error).__name__).lower()
-
-
-def encode(record: Record) -> bytes:
-    """One line."""
-    text = json.dumps(record, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
-    return text.encode("utf-8", errors="replace") + b"\n"
 
 
 @dataclass(frozen=True, slots=True)
@@ -358,21 +367,7 @@ def _records(file: Any, without: str) -> Iterator[Record | None]:
     while line := file.readline(MAX_LINE_BYTES + 1):
         if not line.strip() or line.startswith(unwanted):
             continue
-        yield _decode(line) if len(line) <= MAX_LINE_BYTES else None
-
-
-def _decode(line: bytes) -> Record | None:
-    try:
-        record = json.loads(line.decode("utf-8"), parse_constant=_no_constant)
-    except (ValueError, RecursionError):
-        return None
-    if not isinstance(record, dict) or not isinstance(record.get("kind"), str):
-        return None
-    return record
-
-
-def _no_constant(name: str) -> float:
-    raise ValueError(f"{name} is no JSON")
+        yield decode(line) if len(line) <= MAX_LINE_BYTES else None
 
 
 _KNOWN = frozenset(NUMBER_COLUMNS)
