@@ -92,6 +92,28 @@ def test_what_the_disk_refuses_is_written_when_it_takes_it_again(
     assert content.damaged_lines == 0
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="folders can't be written through there")
+def test_the_name_of_a_new_journal_and_of_its_folder_are_put_on_disk(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """By what the system is asked for: a power cut can't be had here."""
+    synced: set[tuple[int, int]] = set()
+    real = os.fsync
+
+    def fsync(handle: int) -> None:
+        found = os.fstat(handle)
+        synced.add((found.st_dev, found.st_ino))
+        real(handle)
+
+    monkeypatch.setattr(os, "fsync", fsync)
+    path = tmp_path / "sessions" / "a" / "j"
+    with FileJournal(path) as journal:
+        journal.append(HEAD)
+        until(lambda: path.exists() and path.stat().st_size > 0)
+    for one in (path, path.parent, path.parent.parent):
+        assert (one.stat().st_dev, one.stat().st_ino) in synced, one
+
+
 @pytest.mark.parametrize(
     "odd", [{"x": object()}, {"x": 1j}, {(1, 2): 3}, {"x": np.array([1.0])}], ids=str
 )

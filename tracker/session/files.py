@@ -52,10 +52,10 @@ def write_atomically(path: Path, content: str | bytes) -> None:
     except BaseException:
         temporary.unlink(missing_ok=True)
         raise
-    _sync_folder(path.parent)
+    sync_folder(path.parent)
 
 
-def _sync_folder(folder: Path) -> None:
+def sync_folder(folder: Path) -> None:
     """Put a changed name on disk too, where the system can (Windows can't)."""
     try:
         handle = os.open(folder, os.O_RDONLY)
@@ -109,7 +109,7 @@ def new_folder(path: Path) -> Iterator[Path]:
         _take_name(whole, path)
     finally:
         shutil.rmtree(name, ignore_errors=True)
-    _sync_folder(path.parent)
+    sync_folder(path.parent)
 
 
 def _take_name(whole: Path, path: Path) -> None:

@@ -28,6 +28,7 @@ from __future__ import annotations
 
 import os
 import queue
+import re
 import threading
 import time
 from collections.abc import Iterator, Sequence
@@ -40,8 +41,8 @@ from tracker.closing import Closing
 from tracker.errors import InputError, RunError
 from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
-from tracker.session.files import write_atomically
-from tracker.session.journal_line import DROPPED, Record, decode, encode
+from tracker.session.files import sync_folder, write_atomically
+from tracker.session.journal_line import DROPPED, Record, decode, encode, is_number
 from tracker.session.lock import BINARY, lock
 
 FORMAT = "turnpost-journal"
@@ -71,8 +72,14 @@ BUFFER_BYTES = 1 << 20
 #: Records that wait at most for a disk that doesn't take them: more than an hour at
 #: 60 frames/s, some 60 MB.
 MAX_WAITING = 250_000
+#: The folder of a session that the program recorded bears its ID.
+_SESSION_ID = re.compile(r"\d{8}-\d{6}-[0-9a-f]{4}")
 #: What the rest makes no sense without.
 _HEAD_KINDS = frozenset({"session", "step"})
+
+
+class NewerJournalError(InputError):
+    """A journal is of a newer version of this program."""
 
 
 class Journal(Protocol):
@@ -103,9 +110,8 @@ class FileJournal(Closing):
     The file is locked while it is open, so that nobody takes it for one that broke
     off. What the disk doesn't take (it is full, gone, read-only; the file can't even
     be made) waits in memory and is tried again; :attr:`fault` says so meanwhile, and
-    :meth:`rescue` writes all of it in another place. A record that can't be written at all
-    is left out: :attr:`fault` says so for half a second, and a line that counts as damaged
-    stands in its place.
+    :meth:`rescue` writes all of it in another place. In place of a record that nothing could
+    write stands a line that counts as damaged; :attr:`fault` says so for half a second.
 
     Parameters
     ----------
@@ -127,6 +133,7 @@ class FileJournal(Closing):
         self._fault = ""
         self._lost = 0
         self._dropped = False
+        self._entered = False
         self._closed = False
         self._handle: int | None = None
         try:
@@ -201,7 +208,6 @@ class FileJournal(Closing):
             self._waiting += b"".join(lines)
             self._write()
             if self._dropped:
-                # Told until the next half second was written.
                 self._dropped = False
                 self._fault = self._fault or "a record could not be written"
 
@@ -241,6 +247,7 @@ class FileJournal(Closing):
             if self._waiting_count:
                 os.fsync(self._handle)
                 self._waiting_count = 0
+                self._enter()
             self._fault = "" if _is_there(self.path, self._handle) else "its folder is gone"
         except (OSError, RunError) as error:
             self._fault = _why(error)
@@ -249,6 +256,13 @@ class FileJournal(Closing):
                 # The line that was half written ends here; the head is needed by rescue.
                 self._waiting[:] = b"\n" if self._handle is not None else b"".join(self._head)
                 self._waiting_count = 0
+
+    def _enter(self) -> None:
+        """Put the names of a new file and of its folder on disk, too: without them it is lost."""
+        if not self._entered:
+            self._entered = True
+            sync_folder(self.path.parent)
+            sync_folder(self.path.parent.parent)
 
 
 def _opened(path: Path) -> int:
@@ -331,7 +345,7 @@ class JournalContent:
 
 
 def read_journal(path: Path, *, without: str = "") -> JournalContent:
-    """Read a journal, passing over what is damaged.
+    """Read a journal, passing over what is damaged, its first line too.
 
     Parameters
     ----------
@@ -342,8 +356,10 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
 
     Raises
     ------
+    NewerJournalError
+        If it is of a newer version.
     InputError
-        If it can't be read, is no journal, or is of a newer version.
+        If it can't be read or is no journal.
     """
     try:
         with open_file(path, BUFFER_BYTES) as file:
@@ -353,13 +369,39 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error
     records = [r for r in rows if r is not None]
+    damaged = len(rows) - len(records)
+    if rows and rows[0] is None and _is_of_a_session(records):
+        records.insert(0, _head_of(path.parent.name))
     heads = [r for r in records if r["kind"] == "session"]
     if not heads or heads[0].get("format") != FORMAT:
         raise InputError(f"{path}: is no journal of a session")
     version = heads[0].get("format_version")
     if not isinstance(version, int) or version > FORMAT_VERSION:
-        raise InputError(f"{path}: was written by a newer version of this program; update it")
-    return JournalContent(records, len(rows) - len(records))
+        raise NewerJournalError(
+            f"{path}: was written by a newer version of this program; update it"
+        )
+    return JournalContent(records, damaged)
+
+
+def _is_of_a_session(records: Sequence[Record]) -> bool:
+    """Whether the lines after a damaged first one are those of a journal that has no other."""
+    kinds = {r["kind"] for r in records}
+    return "session" not in kinds and bool(kinds & {"step", "setup", "sample"})
+
+
+def _head_of(folder: str) -> Record:
+    """What stands for a first line that is damaged: nobody's, but of a session of ours.
+
+    Its values are taken to be in the order of this version; an older one had no elbows.
+    """
+    about = {"session_id": folder} if _SESSION_ID.fullmatch(folder) else {}
+    return {
+        "kind": "session",
+        "format": FORMAT,
+        "format_version": FORMAT_VERSION,
+        "about": about,
+        "columns": list(NUMBER_COLUMNS),
+    }
 
 
 def _records(file: Any, without: str) -> Iterator[Record | None]:
@@ -371,8 +413,6 @@ def _records(file: Any, without: str) -> Iterator[Record | None]:
 
 
 _KNOWN = frozenset(NUMBER_COLUMNS)
-#: No measured value is as large.
-MOST = 1e12
 
 
 def sample_record(sample: Sample) -> Record:
@@ -388,11 +428,6 @@ def sample_record(sample: Sample) -> Record:
     if sample.reason:
         record["reason"] = sample.reason
     return record
-
-
-def is_number(value: object) -> bool:
-    """Whether a damaged file's value can stand for a measured one; an integer has no bounds."""
-    return isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < MOST
 
 
 def sample_of(record: Record, columns: Sequence[str] = NUMBER_COLUMNS) -> Sample | None:

@@ -14,6 +14,9 @@ Record = dict[str, Any]
 #: the summary says that something is missing.
 DROPPED = b"a record that could not be written\n"
 
+#: No measured value is as large.
+MOST = 1e12
+
 
 def encode(record: Record) -> bytes:
     """One line; numbers that are not finite become null, numpy's scalars plain numbers.
@@ -40,6 +43,11 @@ def decode(line: bytes) -> Record | None:
     if not isinstance(record, dict) or not isinstance(record.get("kind"), str):
         return None
     return record
+
+
+def is_number(value: object) -> bool:
+    """Whether a damaged file's value can stand for a measured one; an integer has no bounds."""
+    return isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < MOST
 
 
 def _text(value: Any) -> str:

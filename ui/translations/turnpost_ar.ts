@@ -9360,6 +9360,11 @@
             <translation>عدد جلساتك التي انقطعت قبل نهايتها: {n}. ما فعلته حتى ذلك الحين محفوظ. عدد المرات كلها: {count}.</translation>
         </message>
         <message>
+            <source>A newer version of Turnpost has recorded something here that broke off. It stays as it is. Open the newer version to save it.</source>
+            <comment>recover.newer</comment>
+            <translation>سجّل إصدار أحدث من Turnpost هنا شيئًا انقطع قبل نهايته. يبقى كما هو. افتح الإصدار الأحدث لحفظه.</translation>
+        </message>
+        <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
             <comment>recover.one</comment>
             <translation>انقطعت جلستك بتاريخ {when} قبل نهايتها. ما فعلته حتى ذلك الحين محفوظ. عدد المرات: {count}.</translation>

@@ -9360,6 +9360,11 @@
             <translation>{n} Ihrer Sitzungen brachen vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen insgesamt: {count}.</translation>
         </message>
         <message>
+            <source>A newer version of Turnpost has recorded something here that broke off. It stays as it is. Open the newer version to save it.</source>
+            <comment>recover.newer</comment>
+            <translation>Eine neuere Version von Turnpost hat hier etwas aufgezeichnet, das abgebrochen ist. Es bleibt, wie es ist. Öffnen Sie die neuere Version, um es zu speichern.</translation>
+        </message>
+        <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
             <comment>recover.one</comment>
             <translation>Ihre Sitzung vom {when} brach vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen: {count}.</translation>

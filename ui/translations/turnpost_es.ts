@@ -9360,6 +9360,11 @@
             <translation>{n} de sus sesiones se interrumpieron antes del final. Lo que hizo hasta entonces se conserva. Repeticiones en total: {count}.</translation>
         </message>
         <message>
+            <source>A newer version of Turnpost has recorded something here that broke off. It stays as it is. Open the newer version to save it.</source>
+            <comment>recover.newer</comment>
+            <translation>Una versión más nueva de Turnpost registró aquí algo que se interrumpió. Se queda como está. Abra la versión más nueva para guardarlo.</translation>
+        </message>
+        <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>
             <comment>recover.one</comment>
             <translation>Su sesión del {when} se interrumpió antes del final. Lo que hizo hasta entonces se conserva. Repeticiones: {count}.</translation>
