@@ -18,7 +18,7 @@ from tracker.session import lock as lock_module
 from tracker.session import recovery
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal
-from tracker.session.live import SessionInfo
+from tracker.session.live import SAMPLE_CLIP, SessionInfo
 from tracker.session.lock import OnlyCopy
 from tracker.session.recovery import interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, save_session
@@ -170,6 +170,14 @@ def test_one_of_a_newer_version_is_named_and_stays_as_it_is(tmp_path: Path) -> N
     found = {i.folder: i.newer for i in interrupted_sessions(tmp_path, newer=True)}
     assert found == {old: False, path.parent: True}
     assert path.read_bytes() == data and len(list(path.parent.iterdir())) == 1
+
+
+def test_a_demo_that_was_killed_is_nobodys_session(tmp_path: Path) -> None:
+    for name, camera in (("a", SAMPLE_CLIP), ("bb", "Camera in the lid")):
+        about = SessionInfo(session_id=name, setup={"camera": {"name": camera}})
+        with FileJournal(tmp_path / "sessions" / name / JOURNAL_NAME) as journal:
+            Engine(journal, about=about).begin(steps()[0])
+    assert [i.folder.name for i in interrupted_sessions(tmp_path, newer=True)] == ["bb"]
 
 
 def test_no_data_folder_is_no_session(tmp_path: Path) -> None:
