@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import contextlib
 import errno
+import os
 import stat
 from collections.abc import Sequence
 from math import isfinite
@@ -34,6 +36,7 @@ class Settings:
     """Settings in one small file; a value that makes no sense reads as its default."""
 
     def __init__(self, path: Path) -> None:
+        _keep_private(path)
         self._store = QSettings(str(path), QSettings.Format.IniFormat)
 
     def _number(self, key: str, default: float) -> float:
@@ -235,6 +238,17 @@ class Settings:
     def sync(self) -> None:
         """Write to disk."""
         self._store.sync()
+
+
+def _keep_private(path: Path) -> None:
+    """See to it that only its owner can read the file: it names the plan and its words.
+
+    Qt would make it readable for everybody, and keeps what there is.
+    """
+    with contextlib.suppress(OSError, ValueError):
+        os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
+        if path.stat().st_mode & 0o077:
+            path.chmod(0o600)
 
 
 def _can_be_a_file(name: str) -> bool:

@@ -57,3 +57,16 @@ def test_the_window_opens_whatever_the_file_holds(make: Make, tmp_path: Path, va
     spoilt(tmp_path, value, *(n for n in NAMES if n not in ("text_percent", "colours", "language")))
     window = make(first=None)
     assert window.isVisible() and window.director.plan is None
+
+
+@pytest.mark.skipif(os.name != "posix", reason="permissions of another kind there")
+def test_nobody_else_reads_the_file(tmp_path: Path) -> None:
+    path = tmp_path / "window.ini"
+    for before in (None, 0o644):
+        if before is not None:
+            path.chmod(before)
+        settings = Settings(path)
+        settings.text_percent = 150
+        settings.sync()
+        assert path.stat().st_mode & 0o777 == 0o600
+        assert Settings(path).text_percent == 150

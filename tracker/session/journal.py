@@ -41,7 +41,7 @@ from tracker.closing import Closing
 from tracker.errors import InputError, RunError
 from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
-from tracker.session.files import sync_folder, write_atomically
+from tracker.session.files import make_folders, sync_folder, write_atomically
 from tracker.session.journal_line import DROPPED, Record, decode, encode, is_number
 from tracker.session.lock import BINARY, lock
 
@@ -267,7 +267,7 @@ class FileJournal(Closing):
 
 def _opened(path: Path) -> int:
     """Open a journal for its writer, and lock it."""
-    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    make_folders(path.parent)
     handle = os.open(path, os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY, 0o600)
     if lock(handle) is False:
         os.close(handle)

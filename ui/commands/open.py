@@ -31,11 +31,11 @@ def tell(error: Exception) -> None:
 
 def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) -> int:
     """Open the one window there may be, with a plan or with the one it remembers."""
-    from tracker.session.files import data_folder, make_private_folder
+    from tracker.session.files import open_data_folder
     from tracker.session.lock import LOCK_NAME, OnlyCopy
     from ui.opening import open_note, open_window
 
-    only = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    only = OnlyCopy(open_data_folder() / LOCK_NAME)
     try:
         if not only.mine:
             app, _note = open_note()
