@@ -26,6 +26,7 @@ from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
+from tracker.inputs import read_input
 from tracker.lens import SOURCES
 from tracker.profile import Profile, RestFrame
 from tracker.session.files import write_atomically
@@ -129,11 +130,12 @@ def load_profile(path: Path) -> KeptProfile:
         If it can't be read, is damaged or none, or was written by a newer version; the
         file stays as it is.
     """
+    content = io.BytesIO(read_input(path, MAX_UNPACKED_BYTES, "the profile of a person"))
     try:
-        with zipfile.ZipFile(path) as packed:
+        with zipfile.ZipFile(content) as packed:
             if sum(part.file_size for part in packed.infolist()) > MAX_UNPACKED_BYTES:
                 raise InputError(f"{path}: too large for the profile of a person")
-        with np.load(path, allow_pickle=False) as file:
+        with np.load(content, allow_pickle=False) as file:
             held = {name: file[name] for name in file.files}
         header = json.loads(held.pop("header").tobytes().decode())
     except OSError as error:

@@ -6,10 +6,13 @@ import json
 from pathlib import Path
 from typing import Any
 
+from tracker.inputs import read_bytes
 from tracker.session.files import data_folder, make_private_folder, write_atomically
 
 FILE = "cameras.json"
 FORMAT, FORMAT_VERSION = "turnpost-cameras", 1
+#: Keeps a foreign file from filling the memory; a camera takes some hundred bytes.
+MAX_FILE_BYTES = 1_000_000
 
 
 def load_section(section: str) -> dict[str, Any]:
@@ -37,7 +40,7 @@ def _path() -> Path:
 
 def _read() -> dict[str, Any]:
     try:
-        content = json.loads(_path().read_text(encoding="utf-8"))
+        content = json.loads(read_bytes(_path(), MAX_FILE_BYTES).decode("utf-8"))
     except (OSError, ValueError, RecursionError):
         return {}
     known = isinstance(content, dict) and content.get("format") == FORMAT

@@ -117,6 +117,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
+    args = argparse.Namespace()
     try:
         args = parse(words)
         code = int(args.run(args))
@@ -130,7 +131,10 @@ def main(argv: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         return 130
     except Exception as error:
-        return _failed(error, debug="--debug" in words)
+        code = _failed(error, debug="--debug" in words)
+        # A command that is started from an icon shows it in a window, too.
+        getattr(args, "tell", lambda _: None)(error)
+        return code
 
 
 def _failed(error: Exception, debug: bool) -> int:

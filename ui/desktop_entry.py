@@ -11,11 +11,14 @@ import re
 from pathlib import Path
 
 from tracker.errors import InputError, RunError
+from tracker.inputs import read_bytes
 from tracker.session.files import write_atomically
 
 PICTURE = Path(__file__).parent / "pictures" / "turnpost.svg"
 #: In an entry of ours; one without it is somebody else's and is left alone.
 MARK = "X-Turnpost-Entry=true"
+#: No entry is as long (this project's own choice).
+MAX_ENTRY = 1_000_000
 
 
 def data_home() -> Path:
@@ -115,7 +118,7 @@ def remove() -> list[Path]:
 def _must_be_ours() -> None:
     path = entry_path()
     try:
-        lines = path.read_text("utf-8", errors="replace").splitlines()
+        lines = read_bytes(path, MAX_ENTRY).decode("utf-8", errors="replace").splitlines()
     except FileNotFoundError:
         return
     except OSError as error:

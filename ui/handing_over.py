@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -79,7 +80,8 @@ class HandingOver:
     def remembered(self) -> Path | None:
         """The plan opened last; its copy if its stick or folder is gone."""
         path = self._settings.plan
-        return path if path is None or path.exists() else plan_in_use() or path
+        # Path.exists would fail where a folder above it may not be entered.
+        return path if path is None or os.path.exists(path) else plan_in_use() or path  # noqa: PTH110
 
     def take(self, plan: Plan) -> None:
         """A plan was opened: keep a copy, and show its words if they are new."""

@@ -10,7 +10,7 @@ from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
 from tracker.collector import collect_by_hand, collect_what_is_due, spare_what_stays
-from tracker.session.files import data_folder, make_private_folder
+from tracker.session.files import open_data_folder
 from ui import theme, words
 from ui.app import Window
 from ui.languages import language_of, speak
@@ -49,7 +49,7 @@ def _collect_in_this_thread(app: QApplication) -> None:
 
 def user_settings() -> Settings:
     """The settings in the user's data folder."""
-    return Settings(make_private_folder(data_folder()) / "window.ini")
+    return Settings(open_data_folder() / "window.ini")
 
 
 def start_app() -> tuple[QApplication, Settings]:

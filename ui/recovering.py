@@ -15,6 +15,7 @@ class Stage(StrEnum):
 
     nothing = "nothing"
     offered = "offered"
+    newer = "newer"
     saving = "saving"
     saved = "saved"
     failed = "failed"
@@ -28,13 +29,15 @@ class Recovering:
         self._job: Job | None = None
         self.stage = Stage.nothing
         self.found: list[Interrupted] = []
+        #: Whether there are some that only a newer version of the program can save.
+        self.newer = False
         self.folders: list[Path] = []
         self.why = ""
 
     @property
     def unanswered(self) -> bool:
         """Whether it is still being looked for, or nobody has said what to do with it."""
-        return self._job is not None or self.stage == Stage.offered
+        return self._job is not None or self.stage in (Stage.offered, Stage.newer)
 
     def look(self) -> None:
         """Look for them, beside the window."""
@@ -65,8 +68,9 @@ class Recovering:
             self.why = str(job.error) if job.error is not None else self.why
             self._go_to(Stage.failed if self.why else Stage.saved)
         elif job.error is None and job.result:
-            self.found = list(job.result)
-            self._go_to(Stage.offered)
+            self.found = [one for one in job.result if not one.newer]
+            self.newer = len(self.found) < len(job.result)
+            self._go_to(Stage.offered if self.found else Stage.newer)
 
     def close(self, timeout_s: float) -> None:
         """Wait for what is being saved."""

@@ -10,7 +10,7 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE, body_every_s, needs_body
 from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, lens_of
-from tracker.session.live import check_found, head_reach_found, mark_found, wall_found
+from tracker.session.live import SAMPLE_CLIP, check_found, head_reach_found, mark_found, wall_found
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
@@ -77,7 +77,7 @@ class ExercisePart(AgainPart):
 
     def _about_camera(self) -> dict[str, Any]:
         if self.clip is not None:
-            return {"name": "sample clip", **lens_of(self.clip.vertical_fov_deg).found()}
+            return {"name": SAMPLE_CLIP, **lens_of(self.clip.vertical_fov_deg).found()}
         lens = getattr(self._profile, "lens", DEFAULT_LENS)
         name = self.camera.name if self.camera is not None else None
         return {"name": name, **lens.found()}

@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+import contextlib
+import errno
+import os
 import re
 import secrets
+import stat
 from collections.abc import Sequence
+from math import isfinite
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
@@ -33,13 +38,15 @@ class Settings:
     """Settings in one small file; a value that makes no sense reads as its default."""
 
     def __init__(self, path: Path) -> None:
+        _keep_private(path)
         self._store = QSettings(str(path), QSettings.Format.IniFormat)
 
     def _number(self, key: str, default: float) -> float:
         try:
-            return float(str(self._store.value(key, default)))
+            found = float(str(self._store.value(key, default)))
         except ValueError:
             return default
+        return found if isfinite(found) else default
 
     @property
     def text_percent(self) -> int:
@@ -153,9 +160,9 @@ class Settings:
 
     @property
     def plan(self) -> Path | None:
-        """The plan opened last."""
+        """The plan opened last; None too for what no file of a plan can be."""
         found = str(self._store.value("plan", ""))
-        return Path(found) if found else None
+        return Path(found) if found and _can_be_a_file(found) else None
 
     @plan.setter
     def plan(self, value: Path | None) -> None:
@@ -230,7 +237,7 @@ class Settings:
     def mark(self) -> tuple[int, int, str] | None:
         """Where a mark on the wall was last: how far the wall, how far along it (cm), the side."""
         parts = str(self._store.value("mark", "")).split(";")
-        if len(parts) != 3 or not all(p.isdecimal() for p in parts[:2]):
+        if len(parts) != 3 or not all(p.isdecimal() and len(p) <= 3 for p in parts[:2]):
             return None
         distance, offset, side = int(parts[0]), int(parts[1]), parts[2]
         fits = distance in MARK_CM and offset in MARK_CM and side in ("right", "left")
@@ -243,3 +250,28 @@ class Settings:
     def sync(self) -> None:
         """Write to disk."""
         self._store.sync()
+
+
+def _keep_private(path: Path) -> None:
+    """See to it that only its owner can read the file: it names the plan and its words.
+
+    Qt would make it readable for everybody, and keeps what there is.
+    """
+    with contextlib.suppress(OSError, ValueError):
+        os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
+        if path.stat().st_mode & 0o077:
+            path.chmod(0o600)
+
+
+def _can_be_a_file(name: str) -> bool:
+    """Whether a name is that of an ordinary file, or of one that is gone for now.
+
+    A file on a stick that is not plugged in can come back; a name that no file can have, a
+    folder and a device can't become a plan.
+    """
+    try:
+        return stat.S_ISREG(Path(name).stat().st_mode)
+    except OSError as error:
+        return error.errno != errno.ENAMETOOLONG
+    except ValueError:
+        return False

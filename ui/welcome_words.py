@@ -57,6 +57,11 @@ WELCOME_WORDS: dict[str, object] = {
         "{n} of your sessions broke off before their end. What you did until then is kept. "
         "Repetitions in all: {count}.",
     ),
+    "recover.newer": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "A newer version of Turnpost has recorded something here that broke off. It stays as it "
+        "is. Open the newer version to save it.",
+    ),
     "recover.save": QT_TRANSLATE_NOOP("turnpost", "Save what I did"),
     "recover.later": QT_TRANSLATE_NOOP("turnpost", "Ask me next time"),
     "recover.read": QT_TRANSLATE_NOOP("turnpost", "Good"),

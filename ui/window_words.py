@@ -25,5 +25,12 @@ WINDOW_WORDS: dict[str, object] = {
         "turnpost", "Look for its other window and go on there. Nothing is lost."
     ),
     "second.close": QT_TRANSLATE_NOOP("turnpost", "Close this note"),
+    # a start that failed
+    "not_open.title": QT_TRANSLATE_NOOP("turnpost", "Turnpost could not open"),
+    "not_open.what": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your saved sessions stay as they are. Restart the computer and try again. If this note "
+        "comes back, show it to somebody who helps you with the computer. This is what went wrong:",
+    ),
     "close.saving": QT_TRANSLATE_NOOP("turnpost", "Saving ..."),
 }

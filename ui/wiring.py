@@ -377,7 +377,7 @@ def make_world(
         beats=beats or NoBeats(),
         voice=voice or NoVoice(),
         screen_reader=screen_reader or NoScreenReader(),
-        interrupted=interrupted_sessions,
+        interrupted=lambda: interrupted_sessions(newer=True),
         save_interrupted=_save_interrupted,
     )
 

@@ -8,6 +8,7 @@ import pyrage
 import pytest
 
 from tests.handover.made import DAYS, everything, pair, patient, plan_with, session_id
+from tracker import inputs
 from tracker.errors import InputError, RunError
 from tracker.handover import container, crypt, receive, sending, sent
 from tracker.handover.sending import hand_over, hand_over_all
@@ -72,14 +73,14 @@ def test_a_summary_that_cannot_be_read_is_named(
     private_data_folder: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     folders = patient(private_data_folder)
-    read = Path.read_bytes
+    read = inputs.read_bytes
 
-    def spoilt(path: Path) -> bytes:
+    def spoilt(path: Path, most: int) -> bytes:
         if path.name == SUMMARY_NAME:
             raise OSError(5, "Input/output error")
-        return read(path)
+        return read(path, most)
 
-    monkeypatch.setattr(Path, "read_bytes", spoilt)
+    monkeypatch.setattr(sending, "read_bytes", spoilt)
     with pytest.raises((InputError, RunError), match=SUMMARY_NAME):
         sending._files_of(folders[0])
 

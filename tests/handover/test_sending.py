@@ -17,6 +17,7 @@ from tests.handover.made import (
     write_session,
 )
 from tests.session.test_recovery import write_session as break_off
+from tracker import inputs
 from tracker.errors import InputError, RunError
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.handover import container, crypt, sending, sent
@@ -269,14 +270,14 @@ def test_a_trace_that_can_not_be_read_stays_behind(
     private_data_folder: Path, tmp_path: Path, plan: Plan, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     folders = patient(private_data_folder)
-    read = Path.read_bytes
+    read = inputs.read_bytes
 
-    def spoilt(path: Path) -> bytes:
+    def spoilt(path: Path, most: int) -> bytes:
         if path == folders[0] / "trace.csv":
             raise OSError(5, "Input/output error")
-        return read(path)
+        return read(path, most)
 
-    monkeypatch.setattr(Path, "read_bytes", spoilt)
+    monkeypatch.setattr(sending, "read_bytes", spoilt)
     done = hand_over(plan, folders, tmp_path / "f")
     assert done.without_trace == (folders[0].name,) and len(done.sessions) == 3
 

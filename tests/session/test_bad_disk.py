@@ -12,6 +12,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import pytest
 
 from tests.session.synthetic import steps, turns_samples
@@ -89,6 +90,67 @@ def test_what_the_disk_refuses_is_written_when_it_takes_it_again(
     content = read_journal(tmp_path / "j")
     assert [r["name"] for r in content.of("mark")] == [f"m{k}" for k in range(40)]
     assert content.damaged_lines == 0
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="folders can't be written through there")
+def test_the_name_of_a_new_journal_and_of_its_folder_are_put_on_disk(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """By what the system is asked for: a power cut can't be had here."""
+    synced: set[tuple[int, int]] = set()
+    real = os.fsync
+
+    def fsync(handle: int) -> None:
+        found = os.fstat(handle)
+        synced.add((found.st_dev, found.st_ino))
+        real(handle)
+
+    monkeypatch.setattr(os, "fsync", fsync)
+    path = tmp_path / "sessions" / "a" / "j"
+    with FileJournal(path) as journal:
+        journal.append(HEAD)
+        until(lambda: path.exists() and path.stat().st_size > 0)
+    for one in (path, path.parent, path.parent.parent):
+        assert (one.stat().st_dev, one.stat().st_ino) in synced, one
+
+
+@pytest.mark.parametrize(
+    "odd", [{"x": object()}, {"x": 1j}, {(1, 2): 3}, {"x": np.array([1.0])}], ids=str
+)
+def test_a_record_that_can_not_be_written_costs_no_other(
+    tmp_path: Path, odd: dict[Any, Any]
+) -> None:
+    with FileJournal(tmp_path / "j") as journal:
+        journal.append(HEAD)
+        journal.append({"kind": "setup", "from_s": 0.0, "found": odd, "notes": []})
+        until(lambda: journal.fault)
+        assert journal.fault == "a record could not be written" and journal.lost == 1
+        journal.append(mark(1))
+        until(lambda: not journal.fault)
+    assert not journal.fault
+    content = read_journal(tmp_path / "j")
+    assert [r["name"] for r in content.of("mark")] == ["m1"]
+    assert content.damaged_lines == 1, "so that the summary says that something is missing"
+
+
+def test_a_record_that_goes_round_in_a_circle_costs_no_other(tmp_path: Path) -> None:
+    circle: dict[str, Any] = {"kind": "setup"}
+    circle["found"] = circle
+    with FileJournal(tmp_path / "j") as journal:
+        for record in (HEAD, circle, mark(1)):
+            journal.append(record)
+    assert [r["kind"] for r in read_journal(tmp_path / "j").records] == ["session", "mark"]
+
+
+def test_numbers_that_json_has_no_form_for_become_null_or_plain(tmp_path: Path) -> None:
+    odd = [float("nan"), float("inf"), np.float32(1.5), np.int64(3), np.bool_(True)]
+    odd += [np.float64("nan"), (1, float("-inf"))]
+    with FileJournal(tmp_path / "j") as journal:
+        journal.append(HEAD)
+        journal.append({"kind": "setup", "found": {"deep": [{"er": odd}]}})
+    assert not journal.lost
+    (setup,) = read_journal(tmp_path / "j").of("setup")
+    assert setup["found"]["deep"][0]["er"] == [None, None, 1.5, 3, True, None, [1, None]]
 
 
 @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no such device here")

@@ -18,7 +18,7 @@ from tracker.session import lock as lock_module
 from tracker.session import recovery
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal
-from tracker.session.live import SessionInfo
+from tracker.session.live import SAMPLE_CLIP, SessionInfo
 from tracker.session.lock import OnlyCopy
 from tracker.session.recovery import interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, save_session
@@ -138,6 +138,46 @@ def test_what_cannot_be_read_is_left_alone(tmp_path: Path, text: bytes) -> None:
     (tmp_path / "sessions" / "a file").write_text("x")
     assert interrupted_sessions(tmp_path) == []
     assert [(p.name, p.read_bytes()) for p in folder.iterdir()] == [(JOURNAL_NAME, text)]
+
+
+@pytest.mark.parametrize("spoil", [b"\0", b'{"kind":', b"\xff\xfe"], ids=str)
+def test_what_stands_after_a_damaged_first_line_is_saved(tmp_path: Path, spoil: bytes) -> None:
+    name = "20260301-100000-ab12"
+    path = write_session(tmp_path, "a").rename(tmp_path / "sessions" / name) / JOURNAL_NAME
+    first, _, rest = path.read_bytes().partition(b"\n")
+    path.write_bytes(spoil + first[len(spoil) :].replace(b'"session"', b'"sess') + b"\n" + rest)
+    (found,) = interrupted_sessions(tmp_path)
+    assert found.repetitions == 5 and found.started_at == ""
+    summary = save_interrupted(found)
+    assert summary.exercises[0].done.repetitions == 5 and summary.session_id == name
+    assert summary.person is None
+    assert [f.flag for f in summary.quality] == ["journal_damaged"]
+
+
+def test_lines_of_something_else_are_no_session_whatever_stands_first(tmp_path: Path) -> None:
+    folder = tmp_path / "sessions" / "a"
+    folder.mkdir(parents=True)
+    (folder / JOURNAL_NAME).write_bytes(b'x\n{"kind":"parcel"}\n')
+    assert interrupted_sessions(tmp_path) == []
+
+
+def test_one_of_a_newer_version_is_named_and_stays_as_it_is(tmp_path: Path) -> None:
+    old = write_session(tmp_path, "a")
+    path = write_session(tmp_path, "bb") / JOURNAL_NAME
+    data = path.read_bytes().replace(b'"format_version":1', b'"format_version":2', 1)
+    path.write_bytes(data)
+    assert [i.folder for i in interrupted_sessions(tmp_path)] == [old]
+    found = {i.folder: i.newer for i in interrupted_sessions(tmp_path, newer=True)}
+    assert found == {old: False, path.parent: True}
+    assert path.read_bytes() == data and len(list(path.parent.iterdir())) == 1
+
+
+def test_a_demo_that_was_killed_is_nobodys_session(tmp_path: Path) -> None:
+    for name, camera in (("a", SAMPLE_CLIP), ("bb", "Camera in the lid")):
+        about = SessionInfo(session_id=name, setup={"camera": {"name": camera}})
+        with FileJournal(tmp_path / "sessions" / name / JOURNAL_NAME) as journal:
+            Engine(journal, about=about).begin(steps()[0])
+    assert [i.folder.name for i in interrupted_sessions(tmp_path, newer=True)] == ["bb"]
 
 
 def test_no_data_folder_is_no_session(tmp_path: Path) -> None:

@@ -17,6 +17,7 @@ from tests.ui.test_window import cut_in, to_exercise
 from tracker.errors import RunError
 from tracker.session.lock import OnlyCopy
 from tracker.session.recovery import Interrupted
+from ui import words
 from ui.already_open import AlreadyOpen
 from ui.ports import ClipPlan
 from ui.recovering import Stage
@@ -47,6 +48,29 @@ def test_what_broke_off_is_offered_and_saved(fake: FakeWorld, live: Director) ->
     assert fake.recovered == [A, B]
     live.recovering.later()
     assert live.recovering.stage == Stage.nothing
+
+
+def test_what_a_newer_version_left_is_said_and_never_saved_here(
+    fake: FakeWorld, live: Director
+) -> None:
+    newer = Interrupted(Path("/data/sessions/n"), "", 0, newer=True)
+    fake.interrupted = [newer]
+    live.look_for_interrupted()
+    live.tick()
+    assert live.recovering.stage == Stage.newer
+    assert note_text(live.recovering) == words.say("recover.newer")
+    live.recovering.save()
+    live.recovering.later()
+    assert live.recovering.stage == Stage.nothing and not note_text(live.recovering)
+    fake.interrupted = [A, newer]
+    live.look_for_interrupted()
+    live.tick()
+    assert live.recovering.stage == Stage.offered
+    said = note_text(live.recovering)
+    assert words.say("recover.newer") in said and words.number(A.repetitions) in said
+    live.recovering.save()
+    live.tick()
+    assert fake.recovered == [A]
 
 
 def test_declined_is_neither_saved_nor_asked_twice(fake: FakeWorld, live: Director) -> None:

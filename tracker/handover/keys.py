@@ -13,6 +13,7 @@ from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.handover import crypt
+from tracker.inputs import open_file, read_bytes, read_input
 from tracker.outputs import must_harm_nothing
 from tracker.session.files import data_folder, make_private_folder, write_atomically
 
@@ -45,7 +46,7 @@ def clinic_keys() -> list[ClinicKey]:
     found = []
     for path in folder.glob("*.pub") if folder.is_dir() else ():
         try:
-            public = path.read_text(encoding="ascii").strip()
+            public = read_bytes(path, MAX_KEY_FILE).decode("ascii").strip()
             made = path.with_suffix(".age").stat().st_mtime_ns
         except (OSError, UnicodeDecodeError):
             continue
@@ -122,8 +123,8 @@ def bring_in(backup: Path, passphrase: str) -> ClinicKey:
 def _put_right(key: ClinicKey, locked: bytes) -> None:
     """Write a key's file anew; what it was before stays beside it."""
     before = None
-    with contextlib.suppress(OSError):
-        before = key.path.read_bytes()
+    with contextlib.suppress(OSError), open_file(key.path) as file:
+        before = file.read()
     if before == locked:
         return
     if before is not None:
@@ -180,9 +181,4 @@ def _keep(public: str, locked: bytes) -> ClinicKey:
 
 
 def _read(path: Path) -> bytes:
-    try:
-        if path.stat().st_size > MAX_KEY_FILE:
-            raise InputError(f"{path}: is too large for a key")
-        return path.read_bytes()
-    except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+    return read_input(path, MAX_KEY_FILE, "a key")

@@ -12,6 +12,7 @@ from pathlib import Path
 
 from tracker.errors import InputError, RunError, TurnpostError
 from tracker.handover import container, crypt
+from tracker.inputs import open_file, read_bytes
 from tracker.records.folder import Place, find_places
 from tracker.session.files import make_private_folder, new_folder, write_atomically
 from tracker.session.saving import SUMMARY_NAME
@@ -188,7 +189,9 @@ def _state(session: str, contents: container.Contents, have: dict[str, list[Path
 
 def _holds(folder: Path, own: dict[str, bytes]) -> bool:
     with contextlib.suppress(OSError):
-        return all((folder / name).read_bytes() == content for name, content in own.items())
+        return all(
+            read_bytes(folder / name, len(content)) == content for name, content in own.items()
+        )
     return False
 
 
@@ -218,7 +221,7 @@ def _read(path: Path, most: int) -> bytes:
     try:
         if path.is_dir():
             raise InputError(f"{path}: is a folder; name the file that was handed over")
-        with path.open("rb") as file:
+        with open_file(path) as file:
             content = file.read(most + 1)
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error

@@ -13,6 +13,7 @@ from pathlib import Path
 from tracker.errors import InputError, TurnpostError
 from tracker.handover import container, crypt
 from tracker.handover.sent import receiver, record, remember
+from tracker.inputs import TooLargeError, read_bytes
 from tracker.outputs import must_harm_nothing
 from tracker.plan.model import HandOver, Plan
 from tracker.plan.starter import TRY_ID
@@ -268,13 +269,12 @@ def _files_of(folder: Path) -> tuple[list[tuple[str, bytes]], bool]:
         try:
             if not path.is_file():
                 continue
-            if path.stat().st_size > container.MAX_MEMBER:
-                if name == SUMMARY_NAME:
-                    raise InputError(f"{path}: is too large to hand over")
-                dropped = True
-                continue
-            content = path.read_bytes()
+            content = read_bytes(path, container.MAX_MEMBER)
             found.append((name, nameless(content) if name == SUMMARY_NAME else content))
+        except TooLargeError as error:
+            if name == SUMMARY_NAME:
+                raise InputError(f"{path}: is too large to hand over") from error
+            dropped = True
         except OSError as error:
             if name == SUMMARY_NAME:
                 raise InputError(f"{path}: can't be read ({error.strerror})") from error

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from tracker.errors import TurnpostError
 from tracker.handover.fingerprint import keys_words
+from tracker.inputs import read_bytes
 from tracker.plan.model import Plan
 from tracker.session.files import make_private_folder, write_atomically
 
@@ -31,10 +32,7 @@ def record(data: Path) -> dict[str, list[str]]:
     Then they are handed over once more, which changes nothing at the other end.
     """
     try:
-        path = data / RECORD
-        if path.stat().st_size > MAX_RECORD:
-            return {}
-        content = json.loads(path.read_text(encoding="utf-8"))
+        content = json.loads(read_bytes(data / RECORD, MAX_RECORD).decode("utf-8"))
         given = content["given"] if content["format"] == RECORD_FORMAT else {}
         return {str(k): [str(s) for s in v] for k, v in dict(given).items()}
     except (OSError, ValueError, TypeError, KeyError, RecursionError):

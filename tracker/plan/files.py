@@ -9,6 +9,7 @@ from typing import Any
 from pydantic import ValidationError
 
 from tracker.errors import InputError
+from tracker.inputs import read_input_text
 from tracker.plan.findings import MESSAGES, Finding, fields_of
 from tracker.plan.lines import LineIndex, field_name, index_lines
 from tracker.plan.model import FORMAT, FORMAT_VERSION, Plan
@@ -33,14 +34,7 @@ def load_plan(path: Path) -> Plan:
 
 def read_text(path: Path) -> str:
     """Text of a plan's file, as far as it is text and no larger than a plan."""
-    try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a plan")
-        return path.read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError as error:
-        raise InputError(f"{path}: not a text file in UTF-8") from error
-    except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+    return read_input_text(path, MAX_FILE_BYTES, "a plan")
 
 
 def parse_plan(text: str, name: str = "plan") -> Plan:

@@ -11,6 +11,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
 
 from tracker.errors import InputError
+from tracker.inputs import read_input
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.model import Plan
 from tracker.practice.tasks import (
@@ -163,11 +164,8 @@ def load_answers(path: Path, plan: Plan) -> Answers:
         If they can't be read, make no sense, or name what the plan doesn't have.
     """
     try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a file of answers")
-        answers = Answers.model_validate_json(path.read_bytes())
-    except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+        content = read_input(path, MAX_FILE_BYTES, "a file of answers")
+        answers = Answers.model_validate_json(content)
     except ValidationError as error:
         first = error.errors(include_url=False)[0]
         where = ".".join(str(p) for p in first["loc"]) or "the file"

@@ -13,6 +13,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
+from tracker.inputs import must_be_ordinary, open_file, read_bytes
 from tracker.session.lock import BINARY
 
 #: Keeps a foreign file from filling the memory.
@@ -42,6 +43,7 @@ def append_line(path: Path, head: Line, line: Line) -> None:
     # Others who share the folder read it too, as far as the system lets them.
     handle = os.open(path, flags, 0o666)
     try:
+        must_be_ordinary(handle)
         size = os.fstat(handle).st_size
         text = json.dumps(line, ensure_ascii=False) + "\n"
         if size == 0 or not _has_head(path, head["format"]):
@@ -63,9 +65,7 @@ def read_lines(
     None of a foreign, newer or unreadable one.
     """
     try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            return []
-        rows = [_decoded(row) for row in path.read_bytes().splitlines()]
+        rows = [_decoded(row) for row in read_bytes(path, MAX_FILE_BYTES).splitlines()]
     except OSError:
         return []
     known = [r for r in rows if r is not None]
@@ -92,8 +92,9 @@ def _write_all(handle: int, data: bytes) -> None:
 
 def _has_head(path: Path, format_name: str) -> bool:
     """Whether a file says what it is; its head may have been cut off in writing."""
-    rows = (_decoded(row) for row in path.read_bytes().splitlines())
-    return any(r is not None and r.get("format") == format_name for r in rows)
+    with open_file(path) as file:
+        rows = (_decoded(row) for row in file.read().splitlines())
+        return any(r is not None and r.get("format") == format_name for r in rows)
 
 
 def _decoded(row: bytes) -> Line | None:

@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import Literal
 
 from tracker.errors import InputError
+from tracker.inputs import TooLargeError, read_bytes
 from tracker.plan import model as plan_model
 from tracker.records.rows import SessionRow, row_of
 from tracker.session import summary_file
@@ -123,10 +124,10 @@ def _broken_off(path: Path, place: Place) -> SessionRow | Unread:
 
 
 def _other(path: Path, place: Place) -> SessionRow | PlanFile | Unread | None:
-    if place.size > MAX_OTHER_BYTES:
-        return Unread(place.path, "is too large for a file of this program")
     try:
-        data = json.loads(path.read_text(encoding="utf-8"))
+        data = json.loads(read_bytes(path, MAX_OTHER_BYTES).decode("utf-8"))
+    except TooLargeError:
+        return Unread(place.path, "is too large for a file of this program")
     except OSError as error:
         return Unread(place.path, f"can't be read ({error.strerror})")
     except (ValueError, RecursionError):

@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.errors import InputError, TurnpostError
+from tracker.inputs import read_bytes
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
 from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
@@ -28,6 +29,8 @@ from tracker.session.recovery import IN_USE_S
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
 FORMAT_VERSION = 16
+#: A damaged index doesn't fill the memory; one of 2,400 sessions has some MB.
+MAX_FILE_BYTES = 200_000_000
 #: A file that was changed so shortly before it was read may change once more within the
 #: same time stamp (FAT keeps two seconds), so it is read again next time.
 UNSURE_NS = 2_000_000_000
@@ -229,7 +232,7 @@ class _Index:
         self._files: dict[str, Any] = {}
         self._shapes: list[list[str]] = []
         try:
-            data = json.loads(path.read_text(encoding="utf-8"))
+            data = json.loads(read_bytes(path, MAX_FILE_BYTES).decode("utf-8"))
             own = (data["format"], data["format_version"], data["folder"])
             if own == (FORMAT, FORMAT_VERSION, self._folder):
                 self._files, self._shapes = dict(data["files"]), list(data["shapes"])

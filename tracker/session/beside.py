@@ -107,7 +107,8 @@ def _rests_beside(times: Array, offsets: Array, band: Band) -> bool:
         return False
     middle = np.median(offsets, axis=0)
     near = np.hypot(*(offsets - middle).T) <= band.from_deg
-    return band.from_deg <= np.hypot(*middle) < band.below_deg and near.mean() >= RESTS
+    apart = float(np.hypot(*middle))
+    return band.from_deg <= apart < band.below_deg and float(near.mean()) >= RESTS
 
 
 def _offset(sample: Sample) -> tuple[float, float]:

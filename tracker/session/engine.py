@@ -22,9 +22,9 @@ from tracker.session.journal import (
     FORMAT_VERSION,
     NUMBER_COLUMNS,
     Journal,
-    Record,
     sample_record,
 )
+from tracker.session.journal_line import Record
 from tracker.session.live import LiveState, SessionInfo
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged

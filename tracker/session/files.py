@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import contextlib
 import os
 import re
 import shutil
+import stat
 import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -52,10 +54,10 @@ def write_atomically(path: Path, content: str | bytes) -> None:
     except BaseException:
         temporary.unlink(missing_ok=True)
         raise
-    _sync_folder(path.parent)
+    sync_folder(path.parent)
 
 
-def _sync_folder(folder: Path) -> None:
+def sync_folder(folder: Path) -> None:
     """Put a changed name on disk too, where the system can (Windows can't)."""
     try:
         handle = os.open(folder, os.O_RDONLY)
@@ -78,10 +80,61 @@ def make_private_folder(path: Path) -> Path:
         If it can't be made.
     """
     try:
-        path.mkdir(mode=0o700, parents=True, exist_ok=True)
-    except OSError as error:
-        raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
+        make_folders(path)
+    except (OSError, ValueError) as error:
+        why = getattr(error, "strerror", None) or error
+        raise RunError(f"{path}: the folder can't be made ({why})") from error
     return path
+
+
+def make_folders(path: Path) -> None:
+    """Make a folder and those above it, each for its owner alone; one that is there stays.
+
+    Raises
+    ------
+    OSError
+        If one can't be made.
+    """
+    # With its own ``parents`` Path.mkdir lets everybody into those above.
+    missing = []
+    while not path.is_dir():
+        missing.append(path)
+        if path.parent == path:
+            break
+        path = path.parent
+    for one in reversed(missing):
+        one.mkdir(mode=0o700, exist_ok=True)
+
+
+def open_data_folder() -> Path:
+    """The data folder, made if need be, and closed to others if it is this user's alone.
+
+    One that was made by an earlier version may be open to all users of the computer. One that
+    ``TURNPOST_DATA`` names, that others may write to or that was given them in another way is
+    left as it is: others may be meant to read it.
+
+    Raises
+    ------
+    RunError
+        If it can't be made.
+    """
+    data = make_private_folder(data_folder())
+    if os.name == "posix" and not os.environ.get("TURNPOST_DATA"):
+        for folder in (data, data / "sessions"):
+            with contextlib.suppress(OSError):
+                _close_to_others(folder)
+    return data
+
+
+def _close_to_others(folder: Path) -> None:
+    """Leave a folder to its owner alone, unless it is somebody else's or was shared on purpose."""
+    found = folder.lstat()
+    shared = found.st_mode & (stat.S_IWGRP | stat.S_IWOTH | stat.S_ISGID | stat.S_ISVTX)
+    if not stat.S_ISDIR(found.st_mode) or found.st_uid != os.geteuid() or shared:
+        return
+    listed = os.listxattr(folder) if hasattr(os, "listxattr") else []
+    if found.st_mode & 0o077 and not any("posix_acl" in name for name in listed):
+        folder.chmod(0o700)
 
 
 @contextmanager
@@ -109,7 +162,7 @@ def new_folder(path: Path) -> Iterator[Path]:
         _take_name(whole, path)
     finally:
         shutil.rmtree(name, ignore_errors=True)
-    _sync_folder(path.parent)
+    sync_folder(path.parent)
 
 
 def _take_name(whole: Path, path: Path) -> None:

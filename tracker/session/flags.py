@@ -12,7 +12,7 @@ from pydantic import BaseModel, ConfigDict
 from tracker.sample import Sample
 from tracker.session import figures
 from tracker.session.derive import BESIDE, BEYOND, UNLIKE, UNLIKE_AROUND
-from tracker.session.journal import is_number
+from tracker.session.journal_line import is_number
 from tracker.session.projections import SessionRecord
 
 #: A little below 15 frames a second, the lowest rate at which films were measured (DEVELOPERS.md):

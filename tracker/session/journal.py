@@ -26,9 +26,9 @@ kind         what it holds
 
 from __future__ import annotations
 
-import json
 import os
 import queue
+import re
 import threading
 import time
 from collections.abc import Iterator, Sequence
@@ -39,14 +39,15 @@ from typing import Any, Protocol
 
 from tracker.closing import Closing
 from tracker.errors import InputError, RunError
+from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
-from tracker.session.files import write_atomically
+from tracker.session.files import make_folders, sync_folder, write_atomically
+from tracker.session.journal_line import DROPPED, Record, decode, encode, is_number
 from tracker.session.lock import BINARY, lock
 
 FORMAT = "turnpost-journal"
 FORMAT_VERSION = 1
 
-Record = dict[str, Any]
 NUMBER_COLUMNS = tuple(c for c in TRACE_COLUMNS if c not in TEXT_COLUMNS)
 #: The order in journals that don't name theirs, which were written before there were elbows.
 UNNAMED_COLUMNS = (
@@ -71,8 +72,14 @@ BUFFER_BYTES = 1 << 20
 #: Records that wait at most for a disk that doesn't take them: more than an hour at
 #: 60 frames/s, some 60 MB.
 MAX_WAITING = 250_000
+#: The folder of a session that the program recorded bears its ID.
+_SESSION_ID = re.compile(r"\d{8}-\d{6}-[0-9a-f]{4}")
 #: What the rest makes no sense without.
 _HEAD_KINDS = frozenset({"session", "step"})
+
+
+class NewerJournalError(InputError):
+    """A journal is of a newer version of this program."""
 
 
 class Journal(Protocol):
@@ -103,7 +110,8 @@ class FileJournal(Closing):
     The file is locked while it is open, so that nobody takes it for one that broke
     off. What the disk doesn't take (it is full, gone, read-only; the file can't even
     be made) waits in memory and is tried again; :attr:`fault` says so meanwhile, and
-    :meth:`rescue` writes all of it in another place.
+    :meth:`rescue` writes all of it in another place. In place of a record that nothing could
+    write stands a line that counts as damaged; :attr:`fault` says so for half a second.
 
     Parameters
     ----------
@@ -124,6 +132,8 @@ class FileJournal(Closing):
         self._head: list[bytes] = []
         self._fault = ""
         self._lost = 0
+        self._dropped = False
+        self._entered = False
         self._closed = False
         self._handle: int | None = None
         try:
@@ -140,7 +150,7 @@ class FileJournal(Closing):
 
     @property
     def lost(self) -> int:
-        """Records given up because the disk didn't take them for too long."""
+        """Records given up: the disk didn't take them for too long, or nothing could."""
         return self._lost
 
     def append(self, record: Record) -> None:
@@ -197,6 +207,9 @@ class FileJournal(Closing):
             self._waiting_count += len(lines)
             self._waiting += b"".join(lines)
             self._write()
+            if self._dropped:
+                self._dropped = False
+                self._fault = self._fault or "a record could not be written"
 
     def _gather(self) -> tuple[list[bytes], bool]:
         """Records of the next half second, as lines; False when the journal was closed."""
@@ -209,10 +222,19 @@ class FileJournal(Closing):
                 break
             if record is None:
                 return lines, False
-            lines.append(encode(record))
-            if record["kind"] in _HEAD_KINDS:
+            lines.append(self._line_of(record))
+            if record.get("kind") in _HEAD_KINDS:
                 self._head.append(lines[-1])
         return lines, True
+
+    def _line_of(self, record: Record) -> bytes:
+        """The line of a record; of one that can't be written a line that counts as damaged."""
+        try:
+            return encode(record)
+        except Exception:  # whatever is in it: the thread goes on, for all the other records
+            self._lost += 1
+            self._dropped = True
+            return DROPPED
 
     def _write(self) -> None:
         """Write what waits; what the disk doesn't take is tried again later."""
@@ -225,6 +247,7 @@ class FileJournal(Closing):
             if self._waiting_count:
                 os.fsync(self._handle)
                 self._waiting_count = 0
+                self._enter()
             self._fault = "" if _is_there(self.path, self._handle) else "its folder is gone"
         except (OSError, RunError) as error:
             self._fault = _why(error)
@@ -234,10 +257,17 @@ class FileJournal(Closing):
                 self._waiting[:] = b"\n" if self._handle is not None else b"".join(self._head)
                 self._waiting_count = 0
 
+    def _enter(self) -> None:
+        """Put the names of a new file and of its folder on disk, too: without them it is lost."""
+        if not self._entered:
+            self._entered = True
+            sync_folder(self.path.parent)
+            sync_folder(self.path.parent.parent)
+
 
 def _opened(path: Path) -> int:
     """Open a journal for its writer, and lock it."""
-    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    make_folders(path.parent)
     handle = os.open(path, os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY, 0o600)
     if lock(handle) is False:
         os.close(handle)
@@ -265,12 +295,6 @@ def _all_of(handle: int) -> bytes:
 
 def _why(error: Exception) -> str:
     return (getattr(error, "strerror", None) or str(error) or type(error).__name__).lower()
-
-
-def encode(record: Record) -> bytes:
-    """One line."""
-    text = json.dumps(record, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
-    return text.encode("utf-8", errors="replace") + b"\n"
 
 
 @dataclass(frozen=True, slots=True)
@@ -321,7 +345,7 @@ class JournalContent:
 
 
 def read_journal(path: Path, *, without: str = "") -> JournalContent:
-    """Read a journal, passing over what is damaged.
+    """Read a journal, passing over what is damaged, its first line too.
 
     Parameters
     ----------
@@ -332,24 +356,52 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
 
     Raises
     ------
+    NewerJournalError
+        If it is of a newer version.
     InputError
-        If it can't be read, is no journal, or is of a newer version.
+        If it can't be read or is no journal.
     """
     try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a journal")
-        with path.open("rb", buffering=BUFFER_BYTES) as file:
+        with open_file(path, BUFFER_BYTES) as file:
+            if os.fstat(file.fileno()).st_size > MAX_FILE_BYTES:
+                raise InputError(f"{path}: too large for a journal")
             rows = list(_records(file, without))
     except OSError as error:
         raise InputError(f"{path}: can't be read ({error.strerror})") from error
     records = [r for r in rows if r is not None]
+    damaged = len(rows) - len(records)
+    if rows and rows[0] is None and _is_of_a_session(records):
+        records.insert(0, _head_of(path.parent.name))
     heads = [r for r in records if r["kind"] == "session"]
     if not heads or heads[0].get("format") != FORMAT:
         raise InputError(f"{path}: is no journal of a session")
     version = heads[0].get("format_version")
     if not isinstance(version, int) or version > FORMAT_VERSION:
-        raise InputError(f"{path}: was written by a newer version of this program; update it")
-    return JournalContent(records, len(rows) - len(records))
+        raise NewerJournalError(
+            f"{path}: was written by a newer version of this program; update it"
+        )
+    return JournalContent(records, damaged)
+
+
+def _is_of_a_session(records: Sequence[Record]) -> bool:
+    """Whether the lines after a damaged first one are those of a journal that has no other."""
+    kinds = {r["kind"] for r in records}
+    return "session" not in kinds and bool(kinds & {"step", "setup", "sample"})
+
+
+def _head_of(folder: str) -> Record:
+    """What stands for a first line that is damaged: nobody's, but of a session of ours.
+
+    Its values are taken to be in the order of this version; an older one had no elbows.
+    """
+    about = {"session_id": folder} if _SESSION_ID.fullmatch(folder) else {}
+    return {
+        "kind": "session",
+        "format": FORMAT,
+        "format_version": FORMAT_VERSION,
+        "about": about,
+        "columns": list(NUMBER_COLUMNS),
+    }
 
 
 def _records(file: Any, without: str) -> Iterator[Record | None]:
@@ -357,26 +409,10 @@ def _records(file: Any, without: str) -> Iterator[Record | None]:
     while line := file.readline(MAX_LINE_BYTES + 1):
         if not line.strip() or line.startswith(unwanted):
             continue
-        yield _decode(line) if len(line) <= MAX_LINE_BYTES else None
-
-
-def _decode(line: bytes) -> Record | None:
-    try:
-        record = json.loads(line.decode("utf-8"), parse_constant=_no_constant)
-    except (ValueError, RecursionError):
-        return None
-    if not isinstance(record, dict) or not isinstance(record.get("kind"), str):
-        return None
-    return record
-
-
-def _no_constant(name: str) -> float:
-    raise ValueError(f"{name} is no JSON")
+        yield decode(line) if len(line) <= MAX_LINE_BYTES else None
 
 
 _KNOWN = frozenset(NUMBER_COLUMNS)
-#: No measured value is as large.
-MOST = 1e12
 
 
 def sample_record(sample: Sample) -> Record:
@@ -392,11 +428,6 @@ def sample_record(sample: Sample) -> Record:
     if sample.reason:
         record["reason"] = sample.reason
     return record
-
-
-def is_number(value: object) -> bool:
-    """Whether a damaged file's value can stand for a measured one; an integer has no bounds."""
-    return isinstance(value, int | float) and not isinstance(value, bool) and abs(value) < MOST
 
 
 def sample_of(record: Record, columns: Sequence[str] = NUMBER_COLUMNS) -> Sample | None:

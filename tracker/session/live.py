@@ -13,6 +13,9 @@ from tracker.exercises.events import Cue
 from tracker.motion.turning import Turn
 from tracker.session.stage import Step
 
+#: Name of the camera where a sample clip is in its place.
+SAMPLE_CLIP = "sample clip"
+
 
 class SessionInfo(BaseModel):
     """What is known of a session when it begins; None where it doesn't apply.

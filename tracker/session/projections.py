@@ -16,7 +16,8 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.at_target import gaze_error_at_target_deg
 from tracker.session.beside import doubted_band, withheld_beside
-from tracker.session.journal import JournalContent, Record, is_number, sample_of
+from tracker.session.journal import JournalContent, sample_of
+from tracker.session.journal_line import Record, is_number
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Camera, StageLog, Step, is_judged
 from tracker.session.unlike import believed

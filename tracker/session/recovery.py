@@ -20,7 +20,8 @@ from tracker.errors import InputError, RunError
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.counters import channel_of
 from tracker.session.files import data_folder
-from tracker.session.journal import JournalContent, read_journal
+from tracker.session.journal import JournalContent, NewerJournalError, read_journal
+from tracker.session.live import SAMPLE_CLIP
 from tracker.session.lock import BINARY, lock
 from tracker.session.saving import (
     FILE_NAMES,
@@ -48,18 +49,21 @@ class Interrupted:
         ISO 8601 with offset, empty where not known.
     repetitions
         Counted up to where it broke off.
+    newer
+        A newer version of this program wrote it: nothing else is known, and only that can save it.
     """
 
     folder: Path
     started_at: str
     repetitions: int
+    newer: bool = False
 
 
-def interrupted_sessions(data: Path | None = None) -> list[Interrupted]:
+def interrupted_sessions(data: Path | None = None, *, newer: bool = False) -> list[Interrupted]:
     """Sessions in the data folder that broke off and can be saved, the newest first.
 
-    Journals that are in use, hold nothing, can't be read or are of a newer
-    version are left alone.
+    Journals that are in use, hold nothing, can't be read or are of a sample clip are left
+    alone; so are those of a newer version, which are named with ``newer``.
     """
     found = []
     for folder in _folders((data or data_folder()) / "sessions"):
@@ -67,10 +71,20 @@ def interrupted_sessions(data: Path | None = None) -> list[Interrupted]:
             if not _is_interrupted(folder):
                 continue
             with _held(folder / JOURNAL_NAME) as free:
-                if free:
-                    content = read_journal(folder / JOURNAL_NAME, without="sample")
-                    found.append(Interrupted(folder, _started_at(content), _repetitions(content)))
+                if free and (one := _one_of(folder)) is not None and (newer or not one.newer):
+                    found.append(one)
     return sorted(found, key=lambda i: (i.started_at, i.folder.name), reverse=True)
+
+
+def _one_of(folder: Path) -> Interrupted | None:
+    """What a journal holds; None where it is no patient's."""
+    try:
+        content = read_journal(folder / JOURNAL_NAME, without="sample")
+    except NewerJournalError:
+        return Interrupted(folder, "", 0, newer=True)
+    if _is_of_the_sample(content):
+        return None
+    return Interrupted(folder, _started_at(content), _repetitions(content))
 
 
 def moved_sessions(data: Path | None = None) -> list[Path]:
@@ -129,6 +143,14 @@ def _held(journal: Path) -> Iterator[bool]:
         yield got
     finally:
         os.close(handle)
+
+
+def _is_of_the_sample(content: JournalContent) -> bool:
+    """Whether a sample clip was the camera: a demo that was killed is nobody's session."""
+    found: Any = content.of("session")[0]
+    for name in ("about", "setup", "camera", "name"):
+        found = found.get(name) if isinstance(found, dict) else None
+    return bool(found == SAMPLE_CLIP)
 
 
 def _started_at(content: JournalContent) -> str:

@@ -36,7 +36,8 @@ from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.derive import BEYOND, UNLIKE, UNLIKE_AROUND
-from tracker.session.journal import Journal, Record
+from tracker.session.journal import Journal
+from tracker.session.journal_line import Record
 from tracker.session.stage import Step
 from tracker.targets import Growth, lowered, tempo_of_target, track_swing_deg
 from tracker.tempo import beats_until

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from tracker.session.journal import is_number
+from tracker.session.journal_line import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
 NOT_ASKED = "not asked"

@@ -16,6 +16,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
 
 from tracker.errors import InputError
+from tracker.inputs import read_input_text
 
 StepName = Literal["rest", "look", "turn_slowly", "nod_slowly", "exercise"]
 SETUP_STEPS: tuple[StepName, ...] = ("rest", "look", "turn_slowly", "nod_slowly")
@@ -160,14 +161,7 @@ def load_stage_log(path: Path) -> StageLog:
     InputError
         If the file can't be read or is no stage log; the message names the field.
     """
-    try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a stage log")
-        text = path.read_text(encoding="utf-8")
-    except UnicodeDecodeError as error:
-        raise InputError(f"{path}: not a text file in UTF-8") from error
-    except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+    text = read_input_text(path, MAX_FILE_BYTES, "a stage log")
     try:
         data = json.loads(text)
         return StageLog.model_validate(data)

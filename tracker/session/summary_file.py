@@ -12,6 +12,7 @@ from typing import Annotated, Any, Literal, get_args
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from tracker.errors import InputError
+from tracker.inputs import read_input
 from tracker.session.bench import BENCH_SCHEMA
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag
@@ -247,15 +248,11 @@ def load_summary(path: Path) -> Summary:
         If it can't be read, is none, or is of a newer version.
     """
     try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a summary")
-        data = json.loads(path.read_text(encoding="utf-8"))
+        data = json.loads(read_input(path, MAX_FILE_BYTES, "a summary").decode("utf-8"))
         version = data.get("format_version") if isinstance(data, dict) else None
         if isinstance(version, int) and version > FORMAT_VERSION:
             raise InputError(f"{path}: was written by a newer version of this program; update it")
         return Summary.model_validate(data)
-    except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
     except ValidationError as error:
         first = error.errors()[0]
         where = ".".join(str(p) for p in first["loc"])

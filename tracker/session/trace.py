@@ -14,6 +14,7 @@ from math import isfinite, nan
 from pathlib import Path
 
 from tracker.errors import InputError
+from tracker.inputs import read_input_text
 from tracker.sample import REASONS, TRACE_COLUMNS, Sample
 from tracker.session.files import write_atomically
 from tracker.session.stage import StageLog, Step
@@ -57,15 +58,7 @@ def load_trace(path: Path) -> list[Sample]:
     InputError
         If it can't be read or isn't one; the message names line and column.
     """
-    try:
-        if path.stat().st_size > MAX_FILE_BYTES:
-            raise InputError(f"{path}: too large for a trace")
-        text = path.read_text(encoding="utf-8-sig")
-    except UnicodeDecodeError as error:
-        raise InputError(f"{path}: not a text file in UTF-8") from error
-    except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
-    return parse_trace(text, str(path))
+    return parse_trace(read_input_text(path, MAX_FILE_BYTES, "a trace"), str(path))
 
 
 def parse_trace(text: str, name: str) -> list[Sample]:

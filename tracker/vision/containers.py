@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO
 
+from tracker.inputs import open_file
+
 _MP4_FIRST = (b"ftyp", b"moov", b"mdat", b"wide", b"free", b"skip", b"pnot", b"styp", b"moof")
 #: What an index may hold: far more than a clip of hours, far less than the memory (this project's
 #: own choice).
@@ -48,7 +50,7 @@ def inspect(path: Path) -> Container:
     OSError
         If the file can't be read.
     """
-    with path.open("rb") as file:
+    with open_file(path) as file:
         size = file.seek(0, 2)
         file.seek(0)
         head = file.read(512)

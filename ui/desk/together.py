@@ -10,7 +10,7 @@ from PySide6.QtCore import QProcess
 
 from tracker.records.index import Records
 from tracker.records.people import Person
-from tracker.session.files import data_folder, make_private_folder
+from tracker.session.files import open_data_folder
 from tracker.session.lock import LOCK_NAME, OnlyCopy
 
 
@@ -40,7 +40,7 @@ def call(plan: Path, out: Path) -> tuple[str, ...]:
 
 def is_open() -> bool:
     """Whether the program's window is open already; there may be one, and a second says so only."""
-    only = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
+    only = OnlyCopy(open_data_folder() / LOCK_NAME)
     try:
         return not only.mine
     finally:

@@ -9,10 +9,11 @@ from pathlib import Path as FilePath
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from tracker.inputs import read_bytes
 from tracker.outputs import PLAN as A_PLAN
 from tracker.outputs import must_harm_nothing
 from tracker.plan.draft import Data, editable_data, empty_data, text_of
-from tracker.plan.files import format_plan, read_text
+from tracker.plan.files import MAX_FILE_BYTES, format_plan, read_text
 from tracker.plan.lines import Path
 from tracker.records.rows import SessionRow
 from tracker.session.files import write_atomically
@@ -148,7 +149,7 @@ class Document(QObject):
         Also when it has been changed by somebody else since.
         """
         try:
-            return path.read_bytes() != self._written.get(path.absolute())
+            return read_bytes(path, MAX_FILE_BYTES) != self._written.get(path.absolute())
         except FileNotFoundError:
             return False
         except OSError:
@@ -182,6 +183,6 @@ class Document(QObject):
 def _bytes_of(path: FilePath) -> bytes:
     """What a file holds; nothing where it can't be read."""
     try:
-        return path.read_bytes()
+        return read_bytes(path, MAX_FILE_BYTES)
     except OSError:
         return b""

@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from tracker.errors import InputError
+from tracker.inputs import read_bytes
 from tracker.records.figures import SessionFigures, record_of
 from tracker.records.folder import Place, Unread, find_places, read_place
 from tracker.records.rows import SessionRow
-from tracker.session.summary_file import load_summary
+from tracker.session.summary_file import MAX_FILE_BYTES, load_summary
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +70,7 @@ def read_session(folder: Path, found: Found) -> SessionFigures | LeftOut:
 
 def _found(folder: Path, place: Place) -> Found | LeftOut:
     try:
-        return Found(place.path, hashlib.sha256((folder / place.path).read_bytes()).hexdigest())
+        content = read_bytes(folder / place.path, MAX_FILE_BYTES)
+        return Found(place.path, hashlib.sha256(content).hexdigest())
     except OSError as error:
         return LeftOut(place.path, f"can't be read ({error.strerror})")

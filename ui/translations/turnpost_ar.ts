@@ -9075,6 +9075,16 @@
             <translation>يبدأ الإعداد من جديد بعد لحظة.</translation>
         </message>
         <message>
+            <source>Turnpost could not open</source>
+            <comment>not_open.title</comment>
+            <translation>تعذّر فتح Turnpost</translation>
+        </message>
+        <message>
+            <source>Your saved sessions stay as they are. Restart the computer and try again. If this note comes back, show it to somebody who helps you with the computer. This is what went wrong:</source>
+            <comment>not_open.what</comment>
+            <translation>جلساتك المحفوظة تبقى كما هي. أعد تشغيل الحاسوب وحاول مرة أخرى. إذا ظهر هذا التنبيه من جديد فأره لمن يساعدك في أمور الحاسوب. هذا ما حدث:</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>
@@ -9433,6 +9443,11 @@
             <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
             <comment>recover.many</comment>
             <translation>عدد جلساتك التي انقطعت قبل نهايتها: {n}. ما فعلته حتى ذلك الحين محفوظ. عدد المرات كلها: {count}.</translation>
+        </message>
+        <message>
+            <source>A newer version of Turnpost has recorded something here that broke off. It stays as it is. Open the newer version to save it.</source>
+            <comment>recover.newer</comment>
+            <translation>سجّل إصدار أحدث من Turnpost هنا شيئًا انقطع قبل نهايته. يبقى كما هو. افتح الإصدار الأحدث لحفظه.</translation>
         </message>
         <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>

@@ -9075,6 +9075,16 @@
             <translation>Die Einrichtung beginnt gleich neu.</translation>
         </message>
         <message>
+            <source>Turnpost could not open</source>
+            <comment>not_open.title</comment>
+            <translation>Turnpost konnte nicht starten</translation>
+        </message>
+        <message>
+            <source>Your saved sessions stay as they are. Restart the computer and try again. If this note comes back, show it to somebody who helps you with the computer. This is what went wrong:</source>
+            <comment>not_open.what</comment>
+            <translation>Ihre gespeicherten Sitzungen bleiben, wie sie sind. Starten Sie den Computer neu und versuchen Sie es noch einmal. Wenn dieser Hinweis wiederkommt, zeigen Sie ihn jemandem, der Ihnen mit dem Computer hilft. Das ist schiefgegangen:</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>
@@ -9433,6 +9443,11 @@
             <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
             <comment>recover.many</comment>
             <translation>{n} Ihrer Sitzungen brachen vor dem Ende ab. Was Sie bis dahin gemacht haben, ist noch da. Wiederholungen insgesamt: {count}.</translation>
+        </message>
+        <message>
+            <source>A newer version of Turnpost has recorded something here that broke off. It stays as it is. Open the newer version to save it.</source>
+            <comment>recover.newer</comment>
+            <translation>Eine neuere Version von Turnpost hat hier etwas aufgezeichnet, das abgebrochen ist. Es bleibt, wie es ist. Öffnen Sie die neuere Version, um es zu speichern.</translation>
         </message>
         <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>

@@ -9075,6 +9075,16 @@
             <translation>La preparación empieza de nuevo enseguida.</translation>
         </message>
         <message>
+            <source>Turnpost could not open</source>
+            <comment>not_open.title</comment>
+            <translation>Turnpost no se ha podido abrir</translation>
+        </message>
+        <message>
+            <source>Your saved sessions stay as they are. Restart the computer and try again. If this note comes back, show it to somebody who helps you with the computer. This is what went wrong:</source>
+            <comment>not_open.what</comment>
+            <translation>Sus sesiones guardadas siguen como estaban. Reinicie el ordenador y pruebe otra vez. Si este aviso vuelve a salir, enséñeselo a alguien que le ayude con el ordenador. Esto es lo que ha fallado:</translation>
+        </message>
+        <message>
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>
@@ -9433,6 +9443,11 @@
             <source>{n} of your sessions broke off before their end. What you did until then is kept. Repetitions in all: {count}.</source>
             <comment>recover.many</comment>
             <translation>{n} de sus sesiones se interrumpieron antes del final. Lo que hizo hasta entonces se conserva. Repeticiones en total: {count}.</translation>
+        </message>
+        <message>
+            <source>A newer version of Turnpost has recorded something here that broke off. It stays as it is. Open the newer version to save it.</source>
+            <comment>recover.newer</comment>
+            <translation>Una versión más nueva de Turnpost registró aquí algo que se interrumpió. Se queda como está. Abra la versión más nueva para guardarlo.</translation>
         </message>
         <message>
             <source>Your session of {when} broke off before its end. What you did until then is kept. Repetitions: {count}.</source>

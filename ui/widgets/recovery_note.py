@@ -58,6 +58,13 @@ class RecoveryNote(QWidget):
 
 def note_text(recovering: Recovering, *, named: bool = True) -> str:
     """The words for how it stands, empty for none; ``named`` with the names of folders."""
+    text = _stage_text(recovering, named=named)
+    if recovering.newer and recovering.stage in (Stage.offered, Stage.newer):
+        text = f"{text} {words.say('recover.newer')}".strip()
+    return text
+
+
+def _stage_text(recovering: Recovering, *, named: bool) -> str:
     found, folders = recovering.found, recovering.folders
     match recovering.stage:
         case Stage.offered if len(found) == 1:

@@ -1,0 +1,72 @@
+"""What the program remembers: a spoilt file keeps nobody from starting."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from tests.ui.fakes import Make
+from ui.settings import Settings
+
+#: Every value that is asked for by name.
+NAMES = tuple(n for n, found in vars(Settings).items() if isinstance(found, property))
+#: Values that no version ever wrote.
+ODD = (
+    *("inf", "-inf", "nan", "1e400", "-1", "9" * 5000, "100.5", "", "@Invalid()"),
+    *("a, b, c", "@Variant(x)", "@ByteArray(x)", "\\x0", "/dev/zero", "/", "x" * 5000, "²;²;left"),
+)
+
+
+def spoilt(folder: Path, value: str, *names: str) -> Settings:
+    path = folder / "window.ini"
+    lines = [f"{name}={value}" for name in names]
+    text = "\n".join(("[General]", *lines, "[screens]", f"s={value}", ""))
+    path.write_text(text, encoding="utf-8")
+    return Settings(path)
+
+
+@pytest.mark.parametrize("value", ODD, ids=lambda v: v[:12])
+def test_every_value_can_be_read_whatever_the_file_holds(tmp_path: Path, value: str) -> None:
+    settings = spoilt(tmp_path, value, *NAMES)
+    for name in NAMES:
+        getattr(settings, name)
+    assert settings.screen_px_mm("s") is None
+    assert settings.text_percent == 100 and settings.mark is None
+
+
+@pytest.mark.parametrize("value", ["\\x0", "/dev/zero", "/", "x" * 5000], ids=lambda v: v[:12])
+def test_a_name_that_no_plan_can_have_counts_as_no_plan(tmp_path: Path, value: str) -> None:
+    assert spoilt(tmp_path, value, "plan").plan is None
+
+
+def test_a_plan_on_a_stick_that_is_not_plugged_in_stays_remembered(tmp_path: Path) -> None:
+    gone = tmp_path / "stick" / "plan.json"
+    assert spoilt(tmp_path, str(gone), "plan").plan == gone
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no pipes with names here")
+def test_a_pipe_counts_as_no_plan(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "plan.json")
+    assert spoilt(tmp_path, str(tmp_path / "plan.json"), "plan").plan is None
+
+
+@pytest.mark.parametrize("value", ["inf", "\\x0", "/dev/zero"])
+def test_the_window_opens_whatever_the_file_holds(make: Make, tmp_path: Path, value: str) -> None:
+    spoilt(tmp_path, value, *(n for n in NAMES if n not in ("text_percent", "colours", "language")))
+    window = make(first=None)
+    assert window.isVisible() and window.director.plan is None
+
+
+@pytest.mark.skipif(os.name != "posix", reason="permissions of another kind there")
+def test_nobody_else_reads_the_file(tmp_path: Path) -> None:
+    path = tmp_path / "window.ini"
+    for before in (None, 0o644):
+        if before is not None:
+            path.chmod(before)
+        settings = Settings(path)
+        settings.text_percent = 150
+        settings.sync()
+        assert path.stat().st_mode & 0o777 == 0o600
+        assert Settings(path).text_percent == 150
