@@ -288,9 +288,7 @@ class Window(QWidget):
         """Stop at once; from a page that lies over another, back: nothing goes on there."""
         if self._covered is None:
             self.director.stop()
-        elif self.covering() == "help":
-            self.switch_help()
-        else:
+        elif not getattr(self._page(), "step_back", bool)():
             self.cover("")
 
     def _may_cover(self) -> bool:
@@ -442,7 +440,8 @@ class Window(QWidget):
             event.ignore()
             return
         self._timer.stop()
-        self.handing_over.page.close_jobs()
+        for name in ("handover", "stored"):
+            self.pages[name].close_jobs()  # type: ignore[attr-defined]
         self._any_key.switch(on=False)
         self.director.close()
         self.settings.window = self.saveGeometry()

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
+from functools import cache
 from pathlib import Path
 
 from calibration.mark import MarkFound
 from tests.handover.made import plan_with, write_session
 from tests.session.synthetic import steps, turns_samples
 from tests.test_spoilt_files import nobody
-from tracker.handover import keys, sent
+from tracker.handover import crypt, keys, sent
 from tracker.lens import Lens
 from tracker.records.index import read_folder
 from tracker.records.notes import NoteBook
@@ -20,8 +20,7 @@ from tracker.session.live import SessionInfo
 from tracker.session.lock import LOCK_NAME, OnlyCopy
 from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, save_session
 from ui import wiring
-from ui.camera_file import save_section
-from ui.lens_store import MARKS, keep_lens
+from ui.lens_store import keep_lens, keep_mark
 from ui.plan_in_use import keep_plan_in_use
 from ui.ports import CameraChoice
 from ui.settings import Settings
@@ -46,6 +45,13 @@ def record(folder: Path, *, save: bool) -> FileJournal:
     if save:
         save_session(folder)
     return journal
+
+
+@cache
+def _locked_key() -> tuple[str, bytes]:
+    """A clinic's key: to lock one takes a second, and ten on a busy machine."""
+    identity, public = crypt.new_identity()
+    return public, crypt.lock(identity, "three or four words")
 
 
 def half_written(path: Path) -> None:
@@ -77,14 +83,14 @@ def everything() -> Path:
     half_written(data / "cameras.json")
     half_written(data / "profiles" / "a_none_usual.npz")
     keep_lens("0123456789ab", Lens(44.0, "paper", 1.2, 640 / 480))
-    save_section(MARKS, {"0123456789ab_none_usual": asdict(MARK)})
+    keep_mark("0123456789ab_none_usual", MARK)
     keep_plan_in_use(plan_with(plain=True))
     keep_plan_in_use(plan_with(plain=True, person="P-09"), new=True)
     sent.remember(plan_with(plain=True), [p.name for p in (data / "sessions").iterdir()], data)
     settings = Settings(data / "window.ini")
     settings.text_percent = 150
     settings.sync()
-    keys.new_key("three or four words")
+    keys._keep(*_locked_key())
     for folder in (data, data / "sessions"):
         NoteBook(folder, "kim").add("note", "s1", "Looked at the clock.")
         NoteBook(folder, "kim").path.with_name("kim.sent.jsonl").write_text("{}\n")

@@ -26,6 +26,7 @@ def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) 
     """Open the one window there may be, with a plan or with the one it remembers."""
     from tracker.session.files import data_folder, make_private_folder
     from tracker.session.lock import LOCK_NAME, OnlyCopy
+    from tracker.stored.delete import finish
     from ui.opening import open_note, open_window
 
     only = OnlyCopy(make_private_folder(data_folder()) / LOCK_NAME)
@@ -33,6 +34,8 @@ def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) 
         if not only.mine:
             app, _note = open_note()
             return app.exec()
+
+        finish(data_folder())
 
         def begin(window: Window) -> None:
             if baseline is not None:
