@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
+import tempfile
 import zipfile
 from datetime import datetime
 from pathlib import Path
@@ -204,6 +205,23 @@ def test_what_can_not_be_deleted_is_named(data: Path, monkeypatch: pytest.Monkey
     assert done.left and all(DELETED in str(path) for path, _ in done.left)
 
 
+def test_a_full_disk_has_room_for_a_deletion(data: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nothing new is made before there is room: neither a folder nor a file."""
+    folders = sorted((data / "sessions").iterdir())
+    sent.remember(made.plan_with(plain=True), [f.name for f in folders], data)
+
+    def full(*_: object, **__: object) -> None:
+        if folders[0].exists() or list(data.glob(f"{DELETED}*")):
+            raise OSError(28, "No space left on device")
+
+    mkdir, mkstemp = os.mkdir, tempfile.mkstemp
+    monkeypatch.setattr(os, "mkdir", lambda *a, **k: full() or mkdir(*a, **k))
+    monkeypatch.setattr(tempfile, "mkstemp", lambda *a, **k: full() or mkstemp(*a, **k))
+    stored = look()
+    assert not delete(stored, stored.of(*SESSIONS)).left
+    assert not sent.record(data) and not (data / "sessions").exists()
+
+
 def test_a_link_that_came_in_between_is_not_followed(data: Path, tmp_path: Path) -> None:
     stored = look()
     elsewhere = tmp_path / "elsewhere"
@@ -274,10 +292,10 @@ def test_a_copy_appears_whole_or_not_at_all(data: Path, tmp_path: Path) -> None:
     (lost / "x").write_text("can't be read")
     read = Path.open
 
-    def fail(path: Path, *a: str, **k: str) -> object:
+    def fail(path: Path, mode: str = "r") -> object:
         if path.name == "x":
             raise PermissionError(13, "Permission denied")
-        return read(path, *a, **k)
+        return read(path, mode)
 
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr(Path, "open", fail)

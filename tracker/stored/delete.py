@@ -10,9 +10,9 @@ are not touched.
 from __future__ import annotations
 
 import contextlib
+import secrets
 import shutil
 import sys
-import tempfile
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -65,9 +65,11 @@ def delete(stored: Stored, items: Iterable[Item], cache: Path | None = None) -> 
                 left.append((item.path, why))
             else:
                 gone.append(item)
-        _take_traces(stored.folder, gone, left)
+        _take_indexes(gone, left)
         _tidy(stored.folder, gone)
     left += away.left
+    # Now that a full disk has room to write it.
+    _take_names(stored.folder, gone, left)
     return Deleted(tuple(gone), tuple(left))
 
 
@@ -91,11 +93,15 @@ def _tidy(folder: Path, gone: list[Item]) -> None:
 
 
 class _Away:
-    """Where folders lie while they are taken apart; made once there is one."""
+    """Takes folders from their places, and apart at the end.
+
+    Only renames go before: a full disk would have no room for a new folder.
+    """
 
     def __init__(self, folder: Path) -> None:
         self._folder = folder
-        self._place: Path | None = None
+        self._lot = secrets.token_hex(4)
+        self._taken: list[Path] = []
         self.left: list[tuple[Path, str]] = []
 
     def __enter__(self) -> _Away:
@@ -103,9 +109,9 @@ class _Away:
 
     def __exit__(self, *_: object) -> None:
         """Take them apart; after an error, too: they have left their places."""
-        if self._place is not None:
-            sync_folder(self._folder)
-            _take_apart(self._place, self.left)
+        sync_folder(self._folder)
+        for path in self._taken:
+            _take_apart(path, self.left)
 
     def take(self, path: Path) -> str:
         """Take a file or a folder from its place; gives why not, or nothing."""
@@ -115,9 +121,9 @@ class _Away:
             elif is_going(path.name):
                 _take_apart(path, self.left)
             else:
-                if self._place is None:
-                    self._place = Path(tempfile.mkdtemp(prefix=DELETED, dir=self._folder))
-                path.rename(self._place / f"{len(list(self._place.iterdir()))}")
+                to = self._folder / f"{DELETED}{self._lot}-{len(self._taken)}"
+                path.rename(to)
+                self._taken.append(to)
         except OSError as error:
             return error.strerror or type(error).__name__
         return ""
@@ -149,19 +155,24 @@ def _refusal(item: Item, folders: tuple[Path, ...]) -> str:
     return ""
 
 
-def _take_traces(folder: Path, gone: list[Item], left: list[tuple[Path, str]]) -> None:
-    """What tells of deleted sessions elsewhere: who got them, and the desk's figures of them."""
-    sessions = [i for i in gone if i.kind in SESSIONS]
-    if not sessions:
-        return
-    try:
-        sent.forget({i.path.name for i in sessions}, folder)
-    except TurnpostError as error:
-        left.append((folder / sent.RECORD, str(error)))
-    # The desk may have looked at any folder above them; it makes its index anew.
-    above = {p for i in sessions for p in (i.path, *i.path.parents)}
+def _take_indexes(gone: list[Item], left: list[tuple[Path, str]]) -> None:
+    """Take away the desk's figures of deleted sessions.
+
+    It may have looked at any folder above them, and makes its index anew.
+    """
+    above = {p for i in gone if i.kind in SESSIONS for p in (i.path, *i.path.parents)}
     for path in sorted(map(index_path, above)):
         try:
             path.unlink(missing_ok=True)
         except OSError as error:
             left.append((path, error.strerror or type(error).__name__))
+
+
+def _take_names(folder: Path, gone: list[Item], left: list[tuple[Path, str]]) -> None:
+    """Take deleted sessions out of the record of who got them."""
+    names = {i.path.name for i in gone if i.kind in SESSIONS}
+    if names:
+        try:
+            sent.forget(names, folder)
+        except TurnpostError as error:
+            left.append((folder / sent.RECORD, str(error)))
