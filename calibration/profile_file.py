@@ -35,6 +35,8 @@ FORMAT, FORMAT_VERSION = "turnpost-profile", 2
 #: What a profile unpacks to is some megabytes (this project's own choice: far above that, and what
 #: a computer has room for).
 MAX_UNPACKED_BYTES = 100_000_000
+#: Its header takes some hundred bytes.
+MAX_HEADER_BYTES = 100_000
 
 #: Every array of a profile with its shape; the same letter is the same number, 0 any.
 _ARRAYS: dict[str, tuple[int | str, ...]] = {
@@ -152,6 +154,19 @@ def load_profile(path: Path) -> KeptProfile:
         return KeptProfile(_profile(header, held), dict(header["about"]))
     except (AttributeError, KeyError, TypeError, ValueError, OverflowError) as error:
         raise InputError(f"{path}: is damaged; do the set-up again") from error
+
+
+def about_profile(path: Path) -> dict[str, Any]:
+    """What a profile belongs to, without reading the person; nothing where it can't be read."""
+    try:
+        with zipfile.ZipFile(path) as packed:
+            if packed.getinfo("header.npy").file_size > MAX_HEADER_BYTES:
+                return {}
+        with np.load(path, allow_pickle=False) as file:
+            header = json.loads(file["header"].tobytes().decode())
+        return dict(header["about"])
+    except (OSError, RecursionError, *_DAMAGED):
+        return {}
 
 
 def _at(profile: Profile, name: str) -> Any:

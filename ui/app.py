@@ -262,7 +262,7 @@ class Window(QWidget):
                 self.cover("leave")
         elif self.covering() == "help":
             self.switch_help()
-        else:
+        elif not getattr(self._page(), "step_back", bool)():
             self.cover("")
 
     def _may_cover(self) -> bool:
@@ -420,7 +420,8 @@ class Window(QWidget):
             event.ignore()
             return
         self._timer.stop()
-        self.handing_over.page.close_jobs()
+        for name in ("handover", "stored"):
+            self.pages[name].close_jobs()  # type: ignore[attr-defined]
         self._any_key.switch(on=False)
         self.director.close()
         self.settings.window = self.saveGeometry()

@@ -110,6 +110,7 @@ class _Opener:
 
     def open(self, plan: Path | None, *, sharing: bool = False) -> Window:
         """Show a window; ``sharing``: in the layout for a call."""
+        from ui.pages.stored import StoredPage
         from ui.screen_reader import QtScreenReader
         from ui.sound import make_beats
         from ui.voice import make_voice
@@ -126,6 +127,9 @@ class _Opener:
         window.other_language.connect(
             lambda code: self._speak_in(window, code), Qt.ConnectionType.QueuedConnection
         )
+        stored = window.pages["stored"]
+        assert isinstance(stored, StoredPage)
+        stored.anew.connect(lambda: self._begin_anew(window), Qt.ConnectionType.QueuedConnection)
         if sharing:
             # Before it is seen: what a call must not show is never there.
             window.switch_sharing()
@@ -157,6 +161,22 @@ class _Opener:
             if asks:
                 new.director.look_for_interrupted()
             new.show_language()
+        finally:
+            self._app.setQuitOnLastWindowClosed(quits)
+
+    def _begin_anew(self, old: Window) -> None:
+        """All is deleted: a window as on the first day."""
+        quits = self._app.quitOnLastWindowClosed()
+        self._app.setQuitOnLastWindowClosed(False)
+        try:
+            if not old.close():
+                # A plan is not saved yet; the page stays, and its button.
+                return
+            old.deleteLater()
+            self._settings.remember()
+            theme.apply(self._app, self._settings.colours)
+            speak(self._app, language_of(self._settings.language))
+            _shown[:] = [self.open(None)]
         finally:
             self._app.setQuitOnLastWindowClosed(quits)
 

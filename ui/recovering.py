@@ -57,6 +57,12 @@ class Recovering:
         if self.stage != Stage.saving:
             self._go_to(Stage.nothing)
 
+    def drop_gone(self) -> None:
+        """Offer no longer what was deleted meanwhile."""
+        if self.stage == Stage.offered:
+            self.found = [s for s in self.found if s.folder.exists()]
+            self._go_to(Stage.offered if self.found else Stage.nothing)
+
     def tick(self) -> None:
         """Collect what a job has found or done."""
         job = self._job

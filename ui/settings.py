@@ -11,6 +11,7 @@ import stat
 from collections.abc import Sequence
 from math import isfinite
 from pathlib import Path
+from typing import Any
 
 from PySide6.QtCore import QByteArray, QSettings
 
@@ -34,12 +35,23 @@ MARK_CM = range(10, 401)
 SOUNDS = ("voice", "beats", "silence")
 
 
+class _Store(QSettings):
+    """Takes values only while it is to remember any."""
+
+    remembers = True
+
+    def setValue(self, key: str, value: Any) -> None:  # noqa: N802 - Qt's name
+        """Keep a value."""
+        if self.remembers:
+            super().setValue(key, value)
+
+
 class Settings:
     """Settings in one small file; a value that makes no sense reads as its default."""
 
     def __init__(self, path: Path) -> None:
         _keep_private(path)
-        self._store = QSettings(str(path), QSettings.Format.IniFormat)
+        self._store = _Store(str(path), QSettings.Format.IniFormat)
 
     def _number(self, key: str, default: float) -> float:
         try:
@@ -246,6 +258,18 @@ class Settings:
     @mark.setter
     def mark(self, value: tuple[int, int, str]) -> None:
         self._store.setValue("mark", ";".join(map(str, value)))
+
+    def forget(self) -> None:
+        """Forget all, its file too, and remember nothing until :meth:`remember`."""
+        self._store.remembers = False
+        self._store.clear()
+        self._store.sync()
+        with contextlib.suppress(OSError):
+            Path(self._store.fileName()).unlink(missing_ok=True)
+
+    def remember(self) -> None:
+        """Remember again."""
+        self._store.remembers = True
 
     def sync(self) -> None:
         """Write to disk."""

@@ -73,4 +73,11 @@ TOLD_WORDS: dict[str, object] = {
     "told.stage_firm": QT_TRANSLATE_NOOP("turnpost", "Standing, firm floor"),
     "told.stage_soft": QT_TRANSLATE_NOOP("turnpost", "Standing, soft surface"),
     "told.stage_walking": QT_TRANSLATE_NOOP("turnpost", "Walking"),
+    # a copy of what is stored
+    "told.copy_inside": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "{path}: lies in the folder that is copied, and would be deleted with it; choose another "
+        "place",
+    ),
+    "told.copy_nothing": QT_TRANSLATE_NOOP("turnpost", "there is nothing to copy"),
 }

@@ -22,6 +22,7 @@ from ui.pages.scores import ScoresPage
 from ui.pages.screen import ScreenPage
 from ui.pages.setup import SetupPage
 from ui.pages.sound import SoundPage
+from ui.pages.stored import StoredPage
 from ui.pages.summary import SummaryPage
 from ui.pages.task import TaskPage
 from ui.pages.tools import ToolsPage
@@ -61,7 +62,9 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
     ``run`` starts work that takes long, apart from the window.
     """
     director = window.director
-    welcome = WelcomePage(director, window.open_plan, window.remember_starter)
+    welcome = WelcomePage(
+        director, window.open_plan, window.remember_starter, lambda: window.cover("stored")
+    )
     hand_over = HandingOver(run, director, window.settings, welcome, window.cover, window.covering)
     gate, scores, well = GatePage(), ScoresPage(), WellPage()
     gate.first_time = lambda: director.first_time
@@ -85,7 +88,15 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
             window.beside.open_editor,
             hand_over.open,
             window.switch_help,
+            lambda: window.cover("stored"),
             lambda: welcome.plan,
+        ),
+        "stored": StoredPage(
+            run,
+            window.settings,
+            lambda: director.sharing,
+            lambda: window.cover(""),
+            director.recovering.drop_gone,
         ),
         "same": hand_over.same,
         "handover": hand_over.page,
@@ -102,6 +113,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "sound": SoundPage(director, window.settings, window.close_sound),
         "first": FirstPage(
             director,
+            lambda: window.cover("stored"),
             Looks(
                 window.settings,
                 window.appearance.set_text,

@@ -29,6 +29,7 @@ from ui.sentences import Sentences
 from ui.setup_words import SETUP_WORDS
 from ui.share_words import SHARE_WORDS
 from ui.sheet_words import SHEET_WORDS
+from ui.stored_words import STORED_WORDS
 from ui.summary_words import SUMMARY_WORDS
 from ui.told_words import TOLD_WORDS
 from ui.tools_words import TOOLS_WORDS
@@ -54,6 +55,7 @@ WORDS: dict[str, object] = {
     **WEEKLY_WORDS,
     **SHARE_WORDS,
     **TOOLS_WORDS,
+    **STORED_WORDS,
     **HELP_WORDS,
     **HANDOVER_WORDS,
     **DESK_WORDS,

@@ -30,6 +30,7 @@ from tests.ui.fakes import FakeWorld, Make, feed, seen
 from tests.ui.patient import ENTER, STAND, TURNS, WALK, Person, plan_of, week_ago
 from tests.ui.test_desk import look
 from tests.ui.test_handover import walk as walk_handover
+from tests.ui.test_stored import walk as walk_stored
 from tests.ui.test_tools import walk as walk_tools
 from tests.ui.test_window import pixels
 from tests.ui.test_window import walk as walk_alone
@@ -196,6 +197,7 @@ WALKS = {
     "weekly": walk_weekly,
     "first": walk_first,
     "handover": walk_handover,
+    "stored": walk_stored,
     "call": walk_shared,
 }
 

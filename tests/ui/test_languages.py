@@ -123,6 +123,7 @@ _NO_WORDS |= {
 def no_values(text: str, fake: FakeWorld) -> str:
     """A text without what is filled in and is no word of ours: paths, a plan's name, its words."""
     plain = text.replace("\u200b", "").replace(str(fake.folder.parent), "")
+    plain = re.sub(r"/data-of-turnpost(/sessions/[\w-]+)?", "", plain)
     plain = re.sub(r"(?<=⟧)/?file \d\.age|plan-7(?= \(\d+\))", "", plain)
     numbered = re.fullmatch(r"⟦⟧\d⟦\. ⟧(\w+)⟦⟧", plain)
     return "" if numbered and numbered[1] in WORD_LIST else plain

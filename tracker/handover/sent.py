@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import json
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from pathlib import Path
 
 from tracker.errors import TurnpostError
@@ -44,8 +44,27 @@ def remember(plan: Plan, sessions: Sequence[str], data: Path) -> None:
     given = record(data)
     who = receiver(plan)
     given[who] = sorted({*given.get(who, ()), *sessions})
-    content = {"format": RECORD_FORMAT, "format_version": 1, "given": given}
     # The file is written already; without this record its sessions only go out once more.
     with contextlib.suppress(TurnpostError):
         make_private_folder(data)
-        write_atomically(data / RECORD, json.dumps(content, indent=1) + "\n")
+        _write(given, data)
+
+
+def forget(sessions: Collection[str], data: Path) -> None:
+    """Take sessions that were deleted out of the record, for their names tell their days.
+
+    Raises
+    ------
+    InputError, RunError
+        If it can't be written.
+    """
+    given = record(data)
+    left = {who: [s for s in ids if s not in sessions] for who, ids in given.items()}
+    left = {who: ids for who, ids in left.items() if ids}
+    if left != given:
+        _write(left, data)
+
+
+def _write(given: dict[str, list[str]], data: Path) -> None:
+    content = {"format": RECORD_FORMAT, "format_version": 1, "given": given}
+    write_atomically(data / RECORD, json.dumps(content, indent=1) + "\n")

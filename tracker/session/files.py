@@ -11,6 +11,7 @@ import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from typing import BinaryIO
 
 from tracker.errors import InputError, RunError
 
@@ -19,6 +20,26 @@ _SESSION_ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}\Z")
 
 def write_atomically(path: Path, content: str | bytes) -> None:
     """Write a file so that its name only ever shows the whole of it.
+
+    As :func:`whole_file` does; the file is readable by its owner alone.
+
+    Raises
+    ------
+    InputError
+        If the place named can't be written to (no such folder, a folder, no right).
+    RunError
+        If writing fails half-way, for example on a full disk. Nothing is left over,
+        and what was there before is unharmed.
+    """
+    # Half of a pair of code units, as a damaged file can hold, is no text: it becomes "?".
+    data = content.encode("utf-8", errors="replace") if isinstance(content, str) else content
+    with whole_file(path) as file:
+        file.write(data)
+
+
+@contextmanager
+def whole_file(path: Path) -> Iterator[BinaryIO]:
+    """A file to fill, which takes its name only once the block has ended without an error.
 
     The content goes to a temporary file in the same folder, is flushed to the
     disk and takes the name's place. The file is readable by its owner alone.
@@ -31,8 +52,6 @@ def write_atomically(path: Path, content: str | bytes) -> None:
         If writing fails half-way, for example on a full disk. Nothing is left over,
         and what was there before is unharmed.
     """
-    # Half of a pair of code units, as a damaged file can hold, is no text: it becomes "?".
-    data = content.encode("utf-8", errors="replace") if isinstance(content, str) else content
     if path.is_dir():
         raise InputError(f"{path}: is a folder; name a file")
     try:
@@ -43,8 +62,8 @@ def write_atomically(path: Path, content: str | bytes) -> None:
         ) from error
     temporary = Path(name)
     try:
-        with os.fdopen(handle, "wb") as file:
-            file.write(data)
+        with os.fdopen(handle, "w+b") as file:
+            yield file
             file.flush()
             os.fsync(file.fileno())
         temporary.replace(path)

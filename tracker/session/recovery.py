@@ -132,6 +132,16 @@ def _clear_away(folder: Path) -> None:
             left.unlink(missing_ok=True)
 
 
+def is_in_use(folder: Path) -> bool:
+    """Whether the session in a folder is being recorded now."""
+    try:
+        with _held(folder / JOURNAL_NAME) as free:
+            return not free
+    except OSError:
+        # Without a journal, or with one that can't be opened, nobody records there.
+        return False
+
+
 @contextmanager
 def _held(journal: Path) -> Iterator[bool]:
     """Hold a journal's lock meanwhile; False if somebody is writing it."""

@@ -19,6 +19,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "handover": ("ui.commands.handover", "patient: put new sessions into one file for the clinic"),
     "receive": ("ui.commands.receive", "therapist: take in what a patient handed over"),
     "keys": ("ui.commands.keys", "therapist: the clinic's keys, which open what is handed over"),
+    "stored": ("ui.commands.stored", "list what is stored here; save a copy of it; delete it"),
     "report": ("ui.commands.report", "documents from summaries: PDF, HTML, tables, FHIR, text"),
     "send": ("ui.commands.send", "therapist: send sessions to the clinic's FHIR server (extra)"),
     "schema": (

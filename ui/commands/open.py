@@ -33,6 +33,7 @@ def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) 
     """Open the one window there may be, with a plan or with the one it remembers."""
     from tracker.session.files import open_data_folder
     from tracker.session.lock import LOCK_NAME, OnlyCopy
+    from tracker.stored.delete import finish
     from ui.opening import open_note, open_window
 
     only = OnlyCopy(open_data_folder() / LOCK_NAME)
@@ -40,6 +41,8 @@ def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) 
         if not only.mine:
             app, _note = open_note()
             return app.exec()
+
+        finish(data_folder())
 
         def begin(window: Window) -> None:
             if baseline is not None:

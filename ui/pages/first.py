@@ -34,7 +34,7 @@ _LINES: dict[str, tuple[tuple[str, bool], ...]] = {
         ("first.about.not", True),
     ),
     "stop": (("caution.help", True), ("caution.stop", True), ("caution.fall", False)),
-    "privacy": (("privacy", False), ("first.privacy.mark", False)),
+    "privacy": (("privacy", False), ("stored.who", False), ("first.privacy.mark", False)),
     "sitting": (
         ("first.sitting.chair", False),
         ("first.sitting.screen", False),
@@ -148,7 +148,7 @@ def leave_button(director: Director) -> Button:
 class FirstPage(Page):
     """One step at a time, or all of them to choose from."""
 
-    def __init__(self, director: Director, looks: Looks) -> None:
+    def __init__(self, director: Director, show_stored: Callable[[], object], looks: Looks) -> None:
         super().__init__()
         self._director = director
         self._percent = 100
@@ -163,6 +163,9 @@ class FirstPage(Page):
         for part in (self.progress, self.title):
             column.addWidget(part)
         column.addLayout(self._lines)
+        self.stored = Button(words.say("stored.open"))
+        self.stored.clicked.connect(lambda: show_stored())
+        column.addWidget(self.stored, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(looks)
         self.steps = [self._step_button(s) for s in STEPS]
         self._all = QWidget()
@@ -238,6 +241,7 @@ class FirstPage(Page):
         self.title.setText(words.say(f"first.{step}"))
         self._show_lines(lines)
         self.looks.setVisible(step == "text")
+        self.stored.setVisible(step == "privacy" and not self._director.sharing)
         self._all.setVisible(step == OVERVIEW)
         place = PLACES.get(step)
         if place is not None:

@@ -30,6 +30,7 @@ class HelpPage(Page):
 
     def __init__(self, leave: Callable[[], object]) -> None:
         super().__init__()
+        self._leave = leave
         self.body.addWidget(Words(words.say("help.title"), "title"))
         # What is needed in a hurry comes first.
         self.body.addWidget(Words(words.say("help.unwell"), "lead", bold=True))
@@ -51,6 +52,11 @@ class HelpPage(Page):
         self.back = Button(words.say("help.back"), "main")
         self.back.clicked.connect(leave)
         self.buttons.addWidget(self.back)
+
+    def step_back(self) -> bool:
+        """Back to the page below, which may lie over another itself."""
+        self._leave()
+        return True
 
     def _add(self, group: str, keys: Iterable[Key]) -> None:
         """Add rows below their heading; keys of one action stand beside it once."""

@@ -42,6 +42,7 @@ class ToolsPage(Page):
         edit: Callable[[], None],
         hand_over: Callable[[], None],
         show_help: Callable[[], None],
+        show_stored: Callable[[], None],
         plan: Callable[[], Plan | None],
     ) -> None:
         super().__init__()
@@ -67,6 +68,8 @@ class ToolsPage(Page):
         self.hand_over.clicked.connect(hand_over)
         self.help = Button(words.say("help.open"))
         self.help.clicked.connect(show_help)
+        self.stored = Button(words.say("stored.open"))
+        self.stored.clicked.connect(show_stored)
         self.baseline = Button(words.say("tools.baseline"))
         self.baseline.clicked.connect(self._ask_baseline)
         self.ask = Words(words.say("baseline.ask"), "lead", bold=True)
@@ -77,7 +80,8 @@ class ToolsPage(Page):
         # What is seldom needed may lie below; the way back has to be in sight.
         seldom = QWidget()
         row = FlowRow(seldom)
-        for button in (self.first, self.help, self.review, self.edit, self.baseline):
+        ways = (self.first, self.help, self.stored, self.review, self.edit, self.baseline)
+        for button in ways:
             row.addWidget(button)
         policy = seldom.sizePolicy()
         policy.setHeightForWidth(True)
@@ -139,3 +143,7 @@ class ToolsPage(Page):
         for button in (self.lens, self.first, self.hand_over):
             if button.isHidden() != without_camera:
                 button.setVisible(not without_camera)
+        # Who tries the sample is not to delete what is somebody's.
+        hidden = sharing or without_camera
+        if self.stored.isHidden() != hidden:
+            self.stored.setVisible(not hidden)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QBoxLayout, QFileDialog
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import SEATED_ID, seated_starter
@@ -26,6 +26,7 @@ class WelcomePage(Page):
         director: Director,
         open_plan: Callable[[Path], object],
         starter_chosen: Callable[[], object],
+        show_stored: Callable[[], object],
     ) -> None:
         super().__init__()
         self._director = director
@@ -51,7 +52,13 @@ class WelcomePage(Page):
             self.body.addWidget(Words(words.say(key)))
         self.body.addWidget(Rule(Words(words.say("caution.help"), bold=True)))
         self.body.addSpacing(theme.S)
-        self.body.addWidget(Words(words.say("privacy"), soft=True))
+        self.stored = Button(words.say("stored.open"))
+        self.stored.clicked.connect(lambda: show_stored())
+        self._privacy = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._privacy.setSpacing(theme.M)
+        self._privacy.addWidget(Words(words.say("privacy"), soft=True), 1)
+        self._privacy.addWidget(self.stored, 0, Qt.AlignmentFlag.AlignLeft)
+        self.body.addLayout(self._privacy)
         self.body.addSpacing(theme.S)
         # Not among the ways on: what is read before practising must have its room.
         self.report = Button(words.say("plan.report"))
@@ -83,6 +90,12 @@ class WelcomePage(Page):
         ):
             self.buttons.addWidget(button)
         self.refresh()
+
+    def set_percent(self, percent: int) -> None:
+        """Large words leave no room for a button beside them."""
+        super().set_percent(percent)
+        way = QBoxLayout.Direction
+        self._privacy.setDirection(way.LeftToRight if percent <= 125 else way.TopToBottom)
 
     def offer(self, plan: Plan) -> None:
         """A plan can be practised."""
@@ -187,6 +200,8 @@ class WelcomePage(Page):
             (self.not_baseline, together),
             (self.practise, planned),
             (self.report, planned and not together),
+            # Who tries the sample is not to delete what is somebody's.
+            (self.stored, not demo and not self._director.sharing),
             # What else there is only stands in the way of it.
             (self.start, not together),
             # Names of files are nobody's business in a call.

@@ -10655,6 +10655,356 @@
             <translation>كلام ونقرات</translation>
         </message>
         <message>
+            <source>Begin anew</source>
+            <comment>stored.anew</comment>
+            <translation>ابدأ من جديد</translation>
+        </message>
+        <message>
+            <source>Delete everything that Turnpost has stored here, for good?</source>
+            <comment>stored.ask.everything</comment>
+            <translation>هل يُحذف نهائيًا كل ما حفظه Turnpost هنا؟</translation>
+        </message>
+        <message>
+            <source>Delete the shape and look of your face for good?</source>
+            <comment>stored.ask.faces</comment>
+            <translation>هل يُحذف شكل وجهك وملامحه نهائيًا؟</translation>
+        </message>
+        <message>
+            <source>Delete this session for good? {when}</source>
+            <comment>stored.ask.one</comment>
+            <translation>هل تُحذف هذه الجلسة نهائيًا؟ {when}</translation>
+        </message>
+        <message>
+            <source>Delete all your sessions for good? There are {count} ({size}).</source>
+            <comment>stored.ask.sessions</comment>
+            <translation>هل تُحذف كل جلساتك نهائيًا؟ عددها {count} ({size}).</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>stored.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>Save a copy</source>
+            <comment>stored.copy</comment>
+            <translation>احفظ نسخة</translation>
+        </message>
+        <message>
+            <source>All of it</source>
+            <comment>stored.copy.everything</comment>
+            <translation>من كل شيء</translation>
+        </message>
+        <message>
+            <source>The shape of my face</source>
+            <comment>stored.copy.faces</comment>
+            <translation>من شكل وجهي</translation>
+        </message>
+        <message>
+            <source>Choose the place</source>
+            <comment>stored.copy.go</comment>
+            <translation>اختر المكان</translation>
+        </message>
+        <message>
+            <source>The session that is being recorded now is not in it.</source>
+            <comment>stored.copy.in_use</comment>
+            <translation>الجلسة التي تُسجَّل الآن ليست فيها.</translation>
+        </message>
+        <message>
+            <source>Zip files (*.zip)</source>
+            <comment>stored.copy.kinds</comment>
+            <translation>ملفات zip (*.zip)</translation>
+        </message>
+        <message>
+            <source>The copy is saved, and it is not encrypted: {path}</source>
+            <comment>stored.copy.made</comment>
+            <translation>حُفظت النسخة، وهي غير مشفّرة: {path}</translation>
+        </message>
+        <message>
+            <source>Saving the copy ...</source>
+            <comment>stored.copy.making</comment>
+            <translation>يجري حفظ النسخة ...</translation>
+        </message>
+        <message>
+            <source>The copy is one ordinary file (zip). It is not encrypted: whoever gets it can read it.</source>
+            <comment>stored.copy.open</comment>
+            <translation>النسخة ملف عادي واحد (zip). وهي غير مشفّرة: كل من تصل إليه يستطيع قراءتها.</translation>
+        </message>
+        <message>
+            <source>The sessions</source>
+            <comment>stored.copy.sessions</comment>
+            <translation>من الجلسات</translation>
+        </message>
+        <message>
+            <source>What do you want a copy of?</source>
+            <comment>stored.copy.what</comment>
+            <translation>ممَّ تريد نسخة؟</translation>
+        </message>
+        <message>
+            <source>Where shall the copy be?</source>
+            <comment>stored.copy.where</comment>
+            <translation>أين تريد النسخة؟</translation>
+        </message>
+        <message>
+            <source>{first} to {last}</source>
+            <comment>stored.days</comment>
+            <translation>من {first} إلى {last}</translation>
+        </message>
+        <message>
+            <source>Delete everything</source>
+            <comment>stored.delete.everything</comment>
+            <translation>احذف كل شيء</translation>
+        </message>
+        <message>
+            <source>Delete the shape of my face</source>
+            <comment>stored.delete.faces</comment>
+            <translation>احذف شكل وجهي</translation>
+        </message>
+        <message>
+            <source>Delete one session</source>
+            <comment>stored.delete.one</comment>
+            <translation>احذف جلسة واحدة</translation>
+        </message>
+        <message>
+            <source>Delete all sessions</source>
+            <comment>stored.delete.sessions</comment>
+            <translation>احذف كل الجلسات</translation>
+        </message>
+        <message>
+            <source>It is deleted.</source>
+            <comment>stored.deleted</comment>
+            <translation>تم الحذف.</translation>
+        </message>
+        <message>
+            <source>All of it is deleted. Turnpost now begins as on its first day.</source>
+            <comment>stored.deleted.everything</comment>
+            <translation>حُذف كل شيء. ويبدأ Turnpost الآن كما في يومه الأول.</translation>
+        </message>
+        <message>
+            <source>Deleting ...</source>
+            <comment>stored.deleting</comment>
+            <translation>يجري الحذف ...</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>stored.eye.left</comment>
+            <translation>العين اليسرى فقط</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>stored.eye.right</comment>
+            <translation>العين اليمنى فقط</translation>
+        </message>
+        <message>
+            <source>Glasses: {worn}. Camera: {camera}.</source>
+            <comment>stored.face</comment>
+            <translation>النظارة: {worn}. الكاميرا: {camera}.</translation>
+        </message>
+        <message>
+            <source>Glasses: {worn}.</source>
+            <comment>stored.face_worn</comment>
+            <translation>النظارة: {worn}.</translation>
+        </message>
+        <message>
+            <source>That did not work: {why}</source>
+            <comment>stored.failed</comment>
+            <translation>لم ينجح ذلك: {why}</translation>
+        </message>
+        <message>
+            <source>All sessions, the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
+            <comment>stored.goes.everything</comment>
+            <translation>تُحذف كل الجلسات وشكل وجهك ونسخة خطتك وكل القياسات وكل ما اخترته. ويصبح Turnpost كما كان في يومه الأول.</translation>
+        </message>
+        <message>
+            <source>Before you practise again you do the whole set-up once more.</source>
+            <comment>stored.goes.faces</comment>
+            <translation>قبل أن تتمرّن مرة أخرى تقوم بالإعداد كله من جديد.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go, too. Without a backup of them nobody can open what patients hand over.</source>
+            <comment>stored.goes.keys</comment>
+            <translation>وتُحذف مفاتيح العيادة أيضًا. ومن دون نسخة احتياطية منها لا يستطيع أحد فتح ما يسلّمه المرضى.</translation>
+        </message>
+        <message>
+            <source>What is deleted no longer counts for your plan, and you can't hand it over any more.</source>
+            <comment>stored.goes.sessions</comment>
+            <translation>ما يُحذف لا يُحسب بعد ذلك لخطتك، ولا يمكنك تسليمه.</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <comment>stored.keep</comment>
+            <translation>أبقِه</translation>
+        </message>
+        <message>
+            <source>Sessions that broke off and are not saved yet</source>
+            <comment>stored.kind.broken_off</comment>
+            <translation>جلسات انقطعت ولم تُحفظ بعد</translation>
+        </message>
+        <message>
+            <source>What was measured of your camera</source>
+            <comment>stored.kind.cameras</comment>
+            <translation>ما قيس من الكاميرا</translation>
+        </message>
+        <message>
+            <source>An index for the therapist's desk</source>
+            <comment>stored.kind.desk_index</comment>
+            <translation>فهرس لمكتب المعالج</translation>
+        </message>
+        <message>
+            <source>The shape and look of your face, as numbers</source>
+            <comment>stored.kind.faces</comment>
+            <translation>شكل وجهك وملامحه، على هيئة أرقام</translation>
+        </message>
+        <message>
+            <source>Which sessions you handed over</source>
+            <comment>stored.kind.handed_over</comment>
+            <translation>أي الجلسات سلّمتها</translation>
+        </message>
+        <message>
+            <source>The keys of a clinic, locked</source>
+            <comment>stored.kind.keys</comment>
+            <translation>مفاتيح عيادة، مقفلة</translation>
+        </message>
+        <message>
+            <source>Notes of a therapist</source>
+            <comment>stored.kind.notes</comment>
+            <translation>ملاحظات معالج</translation>
+        </message>
+        <message>
+            <source>A copy of your plan</source>
+            <comment>stored.kind.plans</comment>
+            <translation>نسخة من خطتك</translation>
+        </message>
+        <message>
+            <source>Remains of something that broke off</source>
+            <comment>stored.kind.remains</comment>
+            <translation>بقايا شيء انقطع</translation>
+        </message>
+        <message>
+            <source>Your sessions, with all that was measured, answered and scored</source>
+            <comment>stored.kind.sessions</comment>
+            <translation>جلساتك، مع كل ما قيس وأُجيب عنه وقُيّم</translation>
+        </message>
+        <message>
+            <source>What you chose: text, language, sound</source>
+            <comment>stored.kind.settings</comment>
+            <translation>ما اخترته: النص واللغة والصوت</translation>
+        </message>
+        <message>
+            <source>This could not be deleted: {what}</source>
+            <comment>stored.left</comment>
+            <translation>تعذّر حذف هذا: {what}</translation>
+        </message>
+        <message>
+            <source>it is being recorded now</source>
+            <comment>stored.left.in_use</comment>
+            <translation>تُسجَّل الآن</translation>
+        </message>
+        <message>
+            <source>{path} ({why})</source>
+            <comment>stored.left.row</comment>
+            <translation>{path} ({why})</translation>
+        </message>
+        <message>
+            <source>Looking at what is stored ...</source>
+            <comment>stored.looking</comment>
+            <translation>يجري النظر في ما هو محفوظ ...</translation>
+        </message>
+        <message>
+            <source>Newer ones</source>
+            <comment>stored.newer</comment>
+            <translation>الأحدث</translation>
+        </message>
+        <message>
+            <source>This can't be undone. Copies that you handed over or saved elsewhere stay where they are. An expert may still be able to read parts of deleted files from the disk.</source>
+            <comment>stored.no_way_back</comment>
+            <translation>لا يمكن التراجع عن هذا. النسخ التي سلّمتها أو حفظتها في مكان آخر تبقى في مكانها. وقد يستطيع خبير أن يقرأ من القرص أجزاء من الملفات المحذوفة.</translation>
+        </message>
+        <message>
+            <source>Nothing is stored.</source>
+            <comment>stored.nothing</comment>
+            <translation>لا شيء محفوظ.</translation>
+        </message>
+        <message>
+            <source>Older ones</source>
+            <comment>stored.older</comment>
+            <translation>الأقدم</translation>
+        </message>
+        <message>
+            <source>What is stored here</source>
+            <comment>stored.open</comment>
+            <translation>ما هو محفوظ هنا</translation>
+        </message>
+        <message>
+            <source>This folder also holds things that Turnpost did not put there. They always stay: {names}</source>
+            <comment>stored.others</comment>
+            <translation>في هذا المجلد أيضًا أشياء لم يضعها Turnpost. وهي تبقى دائمًا: {names}</translation>
+        </message>
+        <message>
+            <source>{what}: {count} ({days}), {size}.</source>
+            <comment>stored.row</comment>
+            <translation>{what}: {count} ({days})، {size}.</translation>
+        </message>
+        <message>
+            <source>{what} ({days}), {size}.</source>
+            <comment>stored.row_one</comment>
+            <translation>{what} ({days})، {size}.</translation>
+        </message>
+        <message>
+            <source>{day}, {time} ({size})</source>
+            <comment>stored.session</comment>
+            <translation>{day}، {time} ({size})</translation>
+        </message>
+        <message>
+            <source>{session}, broken off</source>
+            <comment>stored.session.broken_off</comment>
+            <translation>{session}، انقطعت</translation>
+        </message>
+        <message>
+            <source>{size} kB</source>
+            <comment>stored.size.kb</comment>
+            <translation>{size} كيلوبايت</translation>
+        </message>
+        <message>
+            <source>{size} MB</source>
+            <comment>stored.size.mb</comment>
+            <translation>{size} ميغابايت</translation>
+        </message>
+        <message>
+            <source>Delete this one</source>
+            <comment>stored.this</comment>
+            <translation>احذف هذه</translation>
+        </message>
+        <message>
+            <source>What is stored on this computer</source>
+            <comment>stored.title</comment>
+            <translation>ما هو محفوظ على هذا الحاسوب</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>stored.unknown</comment>
+            <translation>غير معروفة</translation>
+        </message>
+        <message>
+            <source>They lie in this folder: {folder}</source>
+            <comment>stored.where</comment>
+            <translation>وهي في هذا المجلد: {folder}</translation>
+        </message>
+        <message>
+            <source>Which session do you want to delete?</source>
+            <comment>stored.which</comment>
+            <translation>أي جلسة تريد حذفها؟</translation>
+        </message>
+        <message>
+            <source>Only your own account on this computer can read these files. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who</comment>
+            <translation>حسابك وحده على هذا الحاسوب يستطيع قراءة هذه الملفات. وهي غير مشفّرة، إلا إذا كان القرص مشفّرًا.</translation>
+        </message>
+        <message>
+            <source>Delete for good</source>
+            <comment>stored.yes</comment>
+            <translation>احذف نهائيًا</translation>
+        </message>
+        <message>
             <source>Practise again</source>
             <comment>summary.again</comment>
             <translation>التمرين مرة أخرى</translation>
@@ -10918,6 +11268,16 @@
             <source>Smaller text</source>
             <comment>text_smaller</comment>
             <translation>نص أصغر</translation>
+        </message>
+        <message>
+            <source>{path}: lies in the folder that is copied, and would be deleted with it; choose another place</source>
+            <comment>told.copy_inside</comment>
+            <translation>{path}: في المجلد الذي يُنسخ، وستُحذف معه؛ اختر مكانًا آخر</translation>
+        </message>
+        <message>
+            <source>there is nothing to copy</source>
+            <comment>told.copy_nothing</comment>
+            <translation>لا شيء يُنسخ</translation>
         </message>
         <message>
             <source>the measuring process ended while the set-up was being used</source>

@@ -10655,6 +10655,356 @@
             <translation>Stimme und Takt</translation>
         </message>
         <message>
+            <source>Begin anew</source>
+            <comment>stored.anew</comment>
+            <translation>Neu beginnen</translation>
+        </message>
+        <message>
+            <source>Delete everything that Turnpost has stored here, for good?</source>
+            <comment>stored.ask.everything</comment>
+            <translation>Alles endgültig löschen, was Turnpost hier gespeichert hat?</translation>
+        </message>
+        <message>
+            <source>Delete the shape and look of your face for good?</source>
+            <comment>stored.ask.faces</comment>
+            <translation>Form und Aussehen Ihres Gesichts endgültig löschen?</translation>
+        </message>
+        <message>
+            <source>Delete this session for good? {when}</source>
+            <comment>stored.ask.one</comment>
+            <translation>Diese Sitzung endgültig löschen? {when}</translation>
+        </message>
+        <message>
+            <source>Delete all your sessions for good? There are {count} ({size}).</source>
+            <comment>stored.ask.sessions</comment>
+            <translation>Alle Ihre Sitzungen endgültig löschen? Es sind {count} ({size}).</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>stored.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Save a copy</source>
+            <comment>stored.copy</comment>
+            <translation>Kopie sichern</translation>
+        </message>
+        <message>
+            <source>All of it</source>
+            <comment>stored.copy.everything</comment>
+            <translation>Von allem</translation>
+        </message>
+        <message>
+            <source>The shape of my face</source>
+            <comment>stored.copy.faces</comment>
+            <translation>Von der Form meines Gesichts</translation>
+        </message>
+        <message>
+            <source>Choose the place</source>
+            <comment>stored.copy.go</comment>
+            <translation>Ort wählen</translation>
+        </message>
+        <message>
+            <source>The session that is being recorded now is not in it.</source>
+            <comment>stored.copy.in_use</comment>
+            <translation>Die Sitzung, die gerade aufgezeichnet wird, ist nicht darin.</translation>
+        </message>
+        <message>
+            <source>Zip files (*.zip)</source>
+            <comment>stored.copy.kinds</comment>
+            <translation>Zip-Dateien (*.zip)</translation>
+        </message>
+        <message>
+            <source>The copy is saved, and it is not encrypted: {path}</source>
+            <comment>stored.copy.made</comment>
+            <translation>Die Kopie ist gesichert, und sie ist nicht verschlüsselt: {path}</translation>
+        </message>
+        <message>
+            <source>Saving the copy ...</source>
+            <comment>stored.copy.making</comment>
+            <translation>Die Kopie wird gesichert ...</translation>
+        </message>
+        <message>
+            <source>The copy is one ordinary file (zip). It is not encrypted: whoever gets it can read it.</source>
+            <comment>stored.copy.open</comment>
+            <translation>Die Kopie ist eine gewöhnliche Datei (zip). Sie ist nicht verschlüsselt: Wer sie bekommt, kann sie lesen.</translation>
+        </message>
+        <message>
+            <source>The sessions</source>
+            <comment>stored.copy.sessions</comment>
+            <translation>Von den Sitzungen</translation>
+        </message>
+        <message>
+            <source>What do you want a copy of?</source>
+            <comment>stored.copy.what</comment>
+            <translation>Wovon möchten Sie eine Kopie?</translation>
+        </message>
+        <message>
+            <source>Where shall the copy be?</source>
+            <comment>stored.copy.where</comment>
+            <translation>Wo soll die Kopie liegen?</translation>
+        </message>
+        <message>
+            <source>{first} to {last}</source>
+            <comment>stored.days</comment>
+            <translation>{first} bis {last}</translation>
+        </message>
+        <message>
+            <source>Delete everything</source>
+            <comment>stored.delete.everything</comment>
+            <translation>Alles löschen</translation>
+        </message>
+        <message>
+            <source>Delete the shape of my face</source>
+            <comment>stored.delete.faces</comment>
+            <translation>Form meines Gesichts löschen</translation>
+        </message>
+        <message>
+            <source>Delete one session</source>
+            <comment>stored.delete.one</comment>
+            <translation>Eine Sitzung löschen</translation>
+        </message>
+        <message>
+            <source>Delete all sessions</source>
+            <comment>stored.delete.sessions</comment>
+            <translation>Alle Sitzungen löschen</translation>
+        </message>
+        <message>
+            <source>It is deleted.</source>
+            <comment>stored.deleted</comment>
+            <translation>Es ist gelöscht.</translation>
+        </message>
+        <message>
+            <source>All of it is deleted. Turnpost now begins as on its first day.</source>
+            <comment>stored.deleted.everything</comment>
+            <translation>Alles ist gelöscht. Turnpost beginnt nun wie am ersten Tag.</translation>
+        </message>
+        <message>
+            <source>Deleting ...</source>
+            <comment>stored.deleting</comment>
+            <translation>Wird gelöscht ...</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>stored.eye.left</comment>
+            <translation>nur linkes Auge</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>stored.eye.right</comment>
+            <translation>nur rechtes Auge</translation>
+        </message>
+        <message>
+            <source>Glasses: {worn}. Camera: {camera}.</source>
+            <comment>stored.face</comment>
+            <translation>Brille: {worn}. Kamera: {camera}.</translation>
+        </message>
+        <message>
+            <source>Glasses: {worn}.</source>
+            <comment>stored.face_worn</comment>
+            <translation>Brille: {worn}.</translation>
+        </message>
+        <message>
+            <source>That did not work: {why}</source>
+            <comment>stored.failed</comment>
+            <translation>Das ging nicht: {why}</translation>
+        </message>
+        <message>
+            <source>All sessions, the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
+            <comment>stored.goes.everything</comment>
+            <translation>Alle Sitzungen, die Form Ihres Gesichts, die Kopie Ihres Plans, alle Maße und alles, was Sie gewählt haben, sind dann weg. Turnpost ist danach wie am ersten Tag.</translation>
+        </message>
+        <message>
+            <source>Before you practise again you do the whole set-up once more.</source>
+            <comment>stored.goes.faces</comment>
+            <translation>Bevor Sie wieder üben, machen Sie die ganze Einrichtung noch einmal.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go, too. Without a backup of them nobody can open what patients hand over.</source>
+            <comment>stored.goes.keys</comment>
+            <translation>Auch die Schlüssel der Praxis sind dann weg. Ohne eine Sicherung davon kann niemand öffnen, was Patienten übergeben.</translation>
+        </message>
+        <message>
+            <source>What is deleted no longer counts for your plan, and you can't hand it over any more.</source>
+            <comment>stored.goes.sessions</comment>
+            <translation>Was gelöscht ist, zählt für Ihren Plan nicht mehr, und Sie können es nicht mehr übergeben.</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <comment>stored.keep</comment>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Sessions that broke off and are not saved yet</source>
+            <comment>stored.kind.broken_off</comment>
+            <translation>Sitzungen, die abgebrochen und noch nicht gesichert sind</translation>
+        </message>
+        <message>
+            <source>What was measured of your camera</source>
+            <comment>stored.kind.cameras</comment>
+            <translation>Was an Ihrer Kamera gemessen wurde</translation>
+        </message>
+        <message>
+            <source>An index for the therapist's desk</source>
+            <comment>stored.kind.desk_index</comment>
+            <translation>Ein Verzeichnis für den Arbeitsplatz der Therapie</translation>
+        </message>
+        <message>
+            <source>The shape and look of your face, as numbers</source>
+            <comment>stored.kind.faces</comment>
+            <translation>Form und Aussehen Ihres Gesichts, als Zahlen</translation>
+        </message>
+        <message>
+            <source>Which sessions you handed over</source>
+            <comment>stored.kind.handed_over</comment>
+            <translation>Welche Sitzungen Sie übergeben haben</translation>
+        </message>
+        <message>
+            <source>The keys of a clinic, locked</source>
+            <comment>stored.kind.keys</comment>
+            <translation>Die Schlüssel einer Praxis, abgeschlossen</translation>
+        </message>
+        <message>
+            <source>Notes of a therapist</source>
+            <comment>stored.kind.notes</comment>
+            <translation>Notizen einer Therapeutin oder eines Therapeuten</translation>
+        </message>
+        <message>
+            <source>A copy of your plan</source>
+            <comment>stored.kind.plans</comment>
+            <translation>Eine Kopie Ihres Plans</translation>
+        </message>
+        <message>
+            <source>Remains of something that broke off</source>
+            <comment>stored.kind.remains</comment>
+            <translation>Reste von etwas, das abgebrochen ist</translation>
+        </message>
+        <message>
+            <source>Your sessions, with all that was measured, answered and scored</source>
+            <comment>stored.kind.sessions</comment>
+            <translation>Ihre Sitzungen, mit allem, was gemessen, geantwortet und bewertet wurde</translation>
+        </message>
+        <message>
+            <source>What you chose: text, language, sound</source>
+            <comment>stored.kind.settings</comment>
+            <translation>Was Sie gewählt haben: Schrift, Sprache, Ton</translation>
+        </message>
+        <message>
+            <source>This could not be deleted: {what}</source>
+            <comment>stored.left</comment>
+            <translation>Das ließ sich nicht löschen: {what}</translation>
+        </message>
+        <message>
+            <source>it is being recorded now</source>
+            <comment>stored.left.in_use</comment>
+            <translation>es wird gerade aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>{path} ({why})</source>
+            <comment>stored.left.row</comment>
+            <translation>{path} ({why})</translation>
+        </message>
+        <message>
+            <source>Looking at what is stored ...</source>
+            <comment>stored.looking</comment>
+            <translation>Es wird nachgesehen, was gespeichert ist ...</translation>
+        </message>
+        <message>
+            <source>Newer ones</source>
+            <comment>stored.newer</comment>
+            <translation>Neuere</translation>
+        </message>
+        <message>
+            <source>This can't be undone. Copies that you handed over or saved elsewhere stay where they are. An expert may still be able to read parts of deleted files from the disk.</source>
+            <comment>stored.no_way_back</comment>
+            <translation>Das lässt sich nicht rückgängig machen. Kopien, die Sie übergeben oder anderswo gesichert haben, bleiben, wo sie sind. Fachleute können Teile gelöschter Dateien vielleicht noch von der Festplatte lesen.</translation>
+        </message>
+        <message>
+            <source>Nothing is stored.</source>
+            <comment>stored.nothing</comment>
+            <translation>Es ist nichts gespeichert.</translation>
+        </message>
+        <message>
+            <source>Older ones</source>
+            <comment>stored.older</comment>
+            <translation>Ältere</translation>
+        </message>
+        <message>
+            <source>What is stored here</source>
+            <comment>stored.open</comment>
+            <translation>Was hier gespeichert ist</translation>
+        </message>
+        <message>
+            <source>This folder also holds things that Turnpost did not put there. They always stay: {names}</source>
+            <comment>stored.others</comment>
+            <translation>In diesem Ordner liegt auch anderes, das nicht von Turnpost ist. Es bleibt immer: {names}</translation>
+        </message>
+        <message>
+            <source>{what}: {count} ({days}), {size}.</source>
+            <comment>stored.row</comment>
+            <translation>{what}: {count} ({days}), {size}.</translation>
+        </message>
+        <message>
+            <source>{what} ({days}), {size}.</source>
+            <comment>stored.row_one</comment>
+            <translation>{what} ({days}), {size}.</translation>
+        </message>
+        <message>
+            <source>{day}, {time} ({size})</source>
+            <comment>stored.session</comment>
+            <translation>{day}, {time} ({size})</translation>
+        </message>
+        <message>
+            <source>{session}, broken off</source>
+            <comment>stored.session.broken_off</comment>
+            <translation>{session}, abgebrochen</translation>
+        </message>
+        <message>
+            <source>{size} kB</source>
+            <comment>stored.size.kb</comment>
+            <translation>{size} kB</translation>
+        </message>
+        <message>
+            <source>{size} MB</source>
+            <comment>stored.size.mb</comment>
+            <translation>{size} MB</translation>
+        </message>
+        <message>
+            <source>Delete this one</source>
+            <comment>stored.this</comment>
+            <translation>Diese löschen</translation>
+        </message>
+        <message>
+            <source>What is stored on this computer</source>
+            <comment>stored.title</comment>
+            <translation>Was auf diesem Computer gespeichert ist</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>stored.unknown</comment>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>They lie in this folder: {folder}</source>
+            <comment>stored.where</comment>
+            <translation>Sie liegen in diesem Ordner: {folder}</translation>
+        </message>
+        <message>
+            <source>Which session do you want to delete?</source>
+            <comment>stored.which</comment>
+            <translation>Welche Sitzung möchten Sie löschen?</translation>
+        </message>
+        <message>
+            <source>Only your own account on this computer can read these files. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who</comment>
+            <translation>Nur Ihr eigenes Konto auf diesem Computer kann diese Dateien lesen. Verschlüsselt sind sie nicht, außer wenn die Festplatte es ist.</translation>
+        </message>
+        <message>
+            <source>Delete for good</source>
+            <comment>stored.yes</comment>
+            <translation>Endgültig löschen</translation>
+        </message>
+        <message>
             <source>Practise again</source>
             <comment>summary.again</comment>
             <translation>Noch einmal üben</translation>
@@ -10918,6 +11268,16 @@
             <source>Smaller text</source>
             <comment>text_smaller</comment>
             <translation>Kleinere Schrift</translation>
+        </message>
+        <message>
+            <source>{path}: lies in the folder that is copied, and would be deleted with it; choose another place</source>
+            <comment>told.copy_inside</comment>
+            <translation>{path}: liegt in dem Ordner, der kopiert wird, und würde mit ihm gelöscht; wählen Sie einen anderen Ort</translation>
+        </message>
+        <message>
+            <source>there is nothing to copy</source>
+            <comment>told.copy_nothing</comment>
+            <translation>es gibt nichts zu kopieren</translation>
         </message>
         <message>
             <source>the measuring process ended while the set-up was being used</source>

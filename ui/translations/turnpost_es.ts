@@ -10655,6 +10655,356 @@
             <translation>Voz y golpes</translation>
         </message>
         <message>
+            <source>Begin anew</source>
+            <comment>stored.anew</comment>
+            <translation>Empezar de nuevo</translation>
+        </message>
+        <message>
+            <source>Delete everything that Turnpost has stored here, for good?</source>
+            <comment>stored.ask.everything</comment>
+            <translation>¿Borrar para siempre todo lo que Turnpost ha guardado aquí?</translation>
+        </message>
+        <message>
+            <source>Delete the shape and look of your face for good?</source>
+            <comment>stored.ask.faces</comment>
+            <translation>¿Borrar para siempre la forma y el aspecto de su cara?</translation>
+        </message>
+        <message>
+            <source>Delete this session for good? {when}</source>
+            <comment>stored.ask.one</comment>
+            <translation>¿Borrar esta sesión para siempre? {when}</translation>
+        </message>
+        <message>
+            <source>Delete all your sessions for good? There are {count} ({size}).</source>
+            <comment>stored.ask.sessions</comment>
+            <translation>¿Borrar todas sus sesiones para siempre? Son {count} ({size}).</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>stored.back</comment>
+            <translation>Volver</translation>
+        </message>
+        <message>
+            <source>Save a copy</source>
+            <comment>stored.copy</comment>
+            <translation>Guardar una copia</translation>
+        </message>
+        <message>
+            <source>All of it</source>
+            <comment>stored.copy.everything</comment>
+            <translation>De todo</translation>
+        </message>
+        <message>
+            <source>The shape of my face</source>
+            <comment>stored.copy.faces</comment>
+            <translation>De la forma de mi cara</translation>
+        </message>
+        <message>
+            <source>Choose the place</source>
+            <comment>stored.copy.go</comment>
+            <translation>Elegir el lugar</translation>
+        </message>
+        <message>
+            <source>The session that is being recorded now is not in it.</source>
+            <comment>stored.copy.in_use</comment>
+            <translation>La sesión que se está grabando ahora no está en ella.</translation>
+        </message>
+        <message>
+            <source>Zip files (*.zip)</source>
+            <comment>stored.copy.kinds</comment>
+            <translation>Archivos zip (*.zip)</translation>
+        </message>
+        <message>
+            <source>The copy is saved, and it is not encrypted: {path}</source>
+            <comment>stored.copy.made</comment>
+            <translation>La copia está guardada, y no está cifrada: {path}</translation>
+        </message>
+        <message>
+            <source>Saving the copy ...</source>
+            <comment>stored.copy.making</comment>
+            <translation>Guardando la copia ...</translation>
+        </message>
+        <message>
+            <source>The copy is one ordinary file (zip). It is not encrypted: whoever gets it can read it.</source>
+            <comment>stored.copy.open</comment>
+            <translation>La copia es un archivo corriente (zip). No está cifrada: quien la reciba puede leerla.</translation>
+        </message>
+        <message>
+            <source>The sessions</source>
+            <comment>stored.copy.sessions</comment>
+            <translation>De las sesiones</translation>
+        </message>
+        <message>
+            <source>What do you want a copy of?</source>
+            <comment>stored.copy.what</comment>
+            <translation>¿De qué quiere una copia?</translation>
+        </message>
+        <message>
+            <source>Where shall the copy be?</source>
+            <comment>stored.copy.where</comment>
+            <translation>¿Dónde quiere la copia?</translation>
+        </message>
+        <message>
+            <source>{first} to {last}</source>
+            <comment>stored.days</comment>
+            <translation>{first} a {last}</translation>
+        </message>
+        <message>
+            <source>Delete everything</source>
+            <comment>stored.delete.everything</comment>
+            <translation>Borrar todo</translation>
+        </message>
+        <message>
+            <source>Delete the shape of my face</source>
+            <comment>stored.delete.faces</comment>
+            <translation>Borrar la forma de mi cara</translation>
+        </message>
+        <message>
+            <source>Delete one session</source>
+            <comment>stored.delete.one</comment>
+            <translation>Borrar una sesión</translation>
+        </message>
+        <message>
+            <source>Delete all sessions</source>
+            <comment>stored.delete.sessions</comment>
+            <translation>Borrar todas las sesiones</translation>
+        </message>
+        <message>
+            <source>It is deleted.</source>
+            <comment>stored.deleted</comment>
+            <translation>Está borrado.</translation>
+        </message>
+        <message>
+            <source>All of it is deleted. Turnpost now begins as on its first day.</source>
+            <comment>stored.deleted.everything</comment>
+            <translation>Todo está borrado. Turnpost empieza ahora como el primer día.</translation>
+        </message>
+        <message>
+            <source>Deleting ...</source>
+            <comment>stored.deleting</comment>
+            <translation>Borrando ...</translation>
+        </message>
+        <message>
+            <source>left eye only</source>
+            <comment>stored.eye.left</comment>
+            <translation>solo el ojo izquierdo</translation>
+        </message>
+        <message>
+            <source>right eye only</source>
+            <comment>stored.eye.right</comment>
+            <translation>solo el ojo derecho</translation>
+        </message>
+        <message>
+            <source>Glasses: {worn}. Camera: {camera}.</source>
+            <comment>stored.face</comment>
+            <translation>Gafas: {worn}. Cámara: {camera}.</translation>
+        </message>
+        <message>
+            <source>Glasses: {worn}.</source>
+            <comment>stored.face_worn</comment>
+            <translation>Gafas: {worn}.</translation>
+        </message>
+        <message>
+            <source>That did not work: {why}</source>
+            <comment>stored.failed</comment>
+            <translation>No ha funcionado: {why}</translation>
+        </message>
+        <message>
+            <source>All sessions, the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
+            <comment>stored.goes.everything</comment>
+            <translation>Se borran todas las sesiones, la forma de su cara, la copia de su plan, todas las medidas y todo lo que usted eligió. Turnpost queda como el primer día.</translation>
+        </message>
+        <message>
+            <source>Before you practise again you do the whole set-up once more.</source>
+            <comment>stored.goes.faces</comment>
+            <translation>Antes de volver a practicar hará otra vez toda la preparación.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go, too. Without a backup of them nobody can open what patients hand over.</source>
+            <comment>stored.goes.keys</comment>
+            <translation>También se borran las llaves de la clínica. Sin una copia de ellas nadie podrá abrir lo que entregan los pacientes.</translation>
+        </message>
+        <message>
+            <source>What is deleted no longer counts for your plan, and you can't hand it over any more.</source>
+            <comment>stored.goes.sessions</comment>
+            <translation>Lo que se borra ya no cuenta para su plan, y ya no podrá entregarlo.</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <comment>stored.keep</comment>
+            <translation>Conservar</translation>
+        </message>
+        <message>
+            <source>Sessions that broke off and are not saved yet</source>
+            <comment>stored.kind.broken_off</comment>
+            <translation>Sesiones que se interrumpieron y aún no están guardadas</translation>
+        </message>
+        <message>
+            <source>What was measured of your camera</source>
+            <comment>stored.kind.cameras</comment>
+            <translation>Lo que se midió de su cámara</translation>
+        </message>
+        <message>
+            <source>An index for the therapist's desk</source>
+            <comment>stored.kind.desk_index</comment>
+            <translation>Un índice para la mesa del terapeuta</translation>
+        </message>
+        <message>
+            <source>The shape and look of your face, as numbers</source>
+            <comment>stored.kind.faces</comment>
+            <translation>La forma y el aspecto de su cara, en números</translation>
+        </message>
+        <message>
+            <source>Which sessions you handed over</source>
+            <comment>stored.kind.handed_over</comment>
+            <translation>Qué sesiones entregó usted</translation>
+        </message>
+        <message>
+            <source>The keys of a clinic, locked</source>
+            <comment>stored.kind.keys</comment>
+            <translation>Las llaves de una clínica, cerradas</translation>
+        </message>
+        <message>
+            <source>Notes of a therapist</source>
+            <comment>stored.kind.notes</comment>
+            <translation>Notas de un terapeuta</translation>
+        </message>
+        <message>
+            <source>A copy of your plan</source>
+            <comment>stored.kind.plans</comment>
+            <translation>Una copia de su plan</translation>
+        </message>
+        <message>
+            <source>Remains of something that broke off</source>
+            <comment>stored.kind.remains</comment>
+            <translation>Restos de algo que se interrumpió</translation>
+        </message>
+        <message>
+            <source>Your sessions, with all that was measured, answered and scored</source>
+            <comment>stored.kind.sessions</comment>
+            <translation>Sus sesiones, con todo lo que se midió, se respondió y se puntuó</translation>
+        </message>
+        <message>
+            <source>What you chose: text, language, sound</source>
+            <comment>stored.kind.settings</comment>
+            <translation>Lo que usted eligió: texto, idioma, sonido</translation>
+        </message>
+        <message>
+            <source>This could not be deleted: {what}</source>
+            <comment>stored.left</comment>
+            <translation>Esto no se pudo borrar: {what}</translation>
+        </message>
+        <message>
+            <source>it is being recorded now</source>
+            <comment>stored.left.in_use</comment>
+            <translation>se está grabando ahora</translation>
+        </message>
+        <message>
+            <source>{path} ({why})</source>
+            <comment>stored.left.row</comment>
+            <translation>{path} ({why})</translation>
+        </message>
+        <message>
+            <source>Looking at what is stored ...</source>
+            <comment>stored.looking</comment>
+            <translation>Mirando qué hay guardado ...</translation>
+        </message>
+        <message>
+            <source>Newer ones</source>
+            <comment>stored.newer</comment>
+            <translation>Más recientes</translation>
+        </message>
+        <message>
+            <source>This can't be undone. Copies that you handed over or saved elsewhere stay where they are. An expert may still be able to read parts of deleted files from the disk.</source>
+            <comment>stored.no_way_back</comment>
+            <translation>Esto no se puede deshacer. Las copias que usted entregó o guardó en otro lugar se quedan donde están. Un experto quizá pueda leer todavía del disco partes de los archivos borrados.</translation>
+        </message>
+        <message>
+            <source>Nothing is stored.</source>
+            <comment>stored.nothing</comment>
+            <translation>No hay nada guardado.</translation>
+        </message>
+        <message>
+            <source>Older ones</source>
+            <comment>stored.older</comment>
+            <translation>Anteriores</translation>
+        </message>
+        <message>
+            <source>What is stored here</source>
+            <comment>stored.open</comment>
+            <translation>Qué hay guardado aquí</translation>
+        </message>
+        <message>
+            <source>This folder also holds things that Turnpost did not put there. They always stay: {names}</source>
+            <comment>stored.others</comment>
+            <translation>En esta carpeta hay también cosas que no puso Turnpost. Se quedan siempre: {names}</translation>
+        </message>
+        <message>
+            <source>{what}: {count} ({days}), {size}.</source>
+            <comment>stored.row</comment>
+            <translation>{what}: {count} ({days}), {size}.</translation>
+        </message>
+        <message>
+            <source>{what} ({days}), {size}.</source>
+            <comment>stored.row_one</comment>
+            <translation>{what} ({days}), {size}.</translation>
+        </message>
+        <message>
+            <source>{day}, {time} ({size})</source>
+            <comment>stored.session</comment>
+            <translation>{day}, {time} ({size})</translation>
+        </message>
+        <message>
+            <source>{session}, broken off</source>
+            <comment>stored.session.broken_off</comment>
+            <translation>{session}, interrumpida</translation>
+        </message>
+        <message>
+            <source>{size} kB</source>
+            <comment>stored.size.kb</comment>
+            <translation>{size} kB</translation>
+        </message>
+        <message>
+            <source>{size} MB</source>
+            <comment>stored.size.mb</comment>
+            <translation>{size} MB</translation>
+        </message>
+        <message>
+            <source>Delete this one</source>
+            <comment>stored.this</comment>
+            <translation>Borrar esta</translation>
+        </message>
+        <message>
+            <source>What is stored on this computer</source>
+            <comment>stored.title</comment>
+            <translation>Qué hay guardado en este ordenador</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <comment>stored.unknown</comment>
+            <translation>no se sabe</translation>
+        </message>
+        <message>
+            <source>They lie in this folder: {folder}</source>
+            <comment>stored.where</comment>
+            <translation>Están en esta carpeta: {folder}</translation>
+        </message>
+        <message>
+            <source>Which session do you want to delete?</source>
+            <comment>stored.which</comment>
+            <translation>¿Qué sesión quiere borrar?</translation>
+        </message>
+        <message>
+            <source>Only your own account on this computer can read these files. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who</comment>
+            <translation>Solo su propia cuenta en este ordenador puede leer estos archivos. No están cifrados, a no ser que lo esté el disco.</translation>
+        </message>
+        <message>
+            <source>Delete for good</source>
+            <comment>stored.yes</comment>
+            <translation>Borrar para siempre</translation>
+        </message>
+        <message>
             <source>Practise again</source>
             <comment>summary.again</comment>
             <translation>Practicar otra vez</translation>
@@ -10918,6 +11268,16 @@
             <source>Smaller text</source>
             <comment>text_smaller</comment>
             <translation>Letra más pequeña</translation>
+        </message>
+        <message>
+            <source>{path}: lies in the folder that is copied, and would be deleted with it; choose another place</source>
+            <comment>told.copy_inside</comment>
+            <translation>{path}: está en la carpeta que se copia, y se borraría con ella; elija otro lugar</translation>
+        </message>
+        <message>
+            <source>there is nothing to copy</source>
+            <comment>told.copy_nothing</comment>
+            <translation>no hay nada que copiar</translation>
         </message>
         <message>
             <source>the measuring process ended while the set-up was being used</source>
