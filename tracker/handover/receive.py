@@ -121,8 +121,8 @@ def _why_shut(identities: Sequence[str]) -> str:
     some = f"{len(keys) - len(shut)} of the {len(keys)}"
     return (
         f"the passphrase opens {some} keys on this computer, and not one for this file: another of "
-        f"the clinic's keys ({', '.join(shut)}) may have another passphrase; type that one. Else the "
-        "file was made for another clinic, or its beginning is damaged"
+        f"the clinic's keys ({', '.join(shut)}) may have another passphrase; type that one. Else "
+        "the file was made for another clinic, or its beginning is damaged"
     )
 
 
