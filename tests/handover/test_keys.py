@@ -60,8 +60,9 @@ def test_old_keys_stay_and_a_passphrase_opens_its_own(private_data_folder: Path)
 
 
 def test_what_can_not_be_kept_or_copied_is_said(private_data_folder: Path, tmp_path: Path) -> None:
-    with pytest.raises(InputError, match="10 letters or more"):
-        new_key("too short")
+    for short in ("too short", " " * 10, "a b c d e f", "\t\u3000" * 8):
+        with pytest.raises(InputError, match="10 letters or more"):
+            new_key(short)
     assert clinic_keys() == [] and not (private_data_folder / "keys").exists()
     private_data_folder.mkdir()
     (private_data_folder / "keys").write_text("in the way")

@@ -25,6 +25,7 @@ from tests.handover.made import (
 from tracker.errors import InputError, RunError
 from tracker.handover import container, crypt
 from tracker.handover import receive as receiving
+from tracker.handover.keys import new_key, open_keys
 from tracker.handover.receive import LEFT_S, needs_key, receive
 from tracker.handover.sending import hand_over, offer_of
 from tracker.records.index import read_folder
@@ -131,6 +132,20 @@ def test_a_wrong_key_changes_nothing(file: Path, clinic: Path, number: int) -> N
     with pytest.raises(crypt.WrongKeyError):
         receive(file, clinic)
     assert everything(clinic) == before
+
+
+def test_that_another_key_may_have_another_passphrase_is_said(file: Path, clinic: Path) -> None:
+    new_key("the passphrase of one")
+    second = new_key("another one of later")
+    opened = open_keys("the passphrase of one")
+    with pytest.raises(crypt.WrongKeyError) as told:
+        receive(file, clinic, opened)
+    said = str(told.value)
+    assert "opens 1 of the 2 keys" in said and "another passphrase" in said and second.name in said
+    # Once all were tried, it is another clinic's.
+    with pytest.raises(crypt.WrongKeyError, match="another clinic") as told:
+        receive(file, clinic, [*opened, *open_keys("another one of later")])
+    assert "passphrase" not in str(told.value)
 
 
 @pytest.mark.parametrize("keep", [0.0, 0.001, 0.01, 0.2, 0.5, 0.9, 0.999])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from datetime import date, timedelta
 from pathlib import Path
@@ -19,6 +20,7 @@ from tracker.records.figures import record_of
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.stage import Step
 from tracker.session.summary_file import Summary, save_summary
+from ui.documents.fhir import fhir_bundle
 
 DAY = date(2026, 3, 2)
 PLAN = plan_of(SEATED)
@@ -60,7 +62,7 @@ def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> Non
     assert earlier_of([first, stopped], DAY + timedelta(days=1)).ask_since_last
 
 
-def test_what_is_left_out_is_not_asked_again_and_told_as_not_asked() -> None:
+def test_what_is_left_out_is_not_asked_again_and_told_as_not_answered() -> None:
     _, first = session(0)
     person = Person()
     today = DAY + timedelta(days=1)
@@ -76,7 +78,12 @@ def test_what_is_left_out_is_not_asked_again_and_told_as_not_asked() -> None:
         f.aspect: (f.value, f.reason) for f in record_of(found).figures if f.measure == "since_last"
     }
     assert told["rest_of_day"][0] == 2.0
-    assert told["next_morning"] == (None, "not asked")
+    assert told["next_morning"] == (None, "not answered")
+    # A record system learns it as of a fall that was not told (HL7's list of such reasons).
+    entries = [e["resource"] for e in json.loads(fhir_bundle([record_of(found)]))["entry"]]
+    items = [i for e in entries if e["resourceType"] == "QuestionnaireResponse" for i in e["item"]]
+    (left_out,) = [i for i in items if i["linkId"] == "since_last.next_morning"]
+    assert left_out["extension"][0]["valueCode"] == "asked-declined" and "answer" not in left_out
 
 
 def test_another_plan_of_the_same_person_asks_about_the_last_one(tmp_path: Path) -> None:

@@ -20,10 +20,10 @@ from tracker.records.attention import reasons_of
 from tracker.records.figure import shown
 from tracker.records.figures import record_of
 from tracker.records.rows import row_of
-from tracker.session.said import NOT_ASKED
+from tracker.session.said import NOT_ANSWERED, NOT_ASKED
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, save_summary
-from tracker.session.weekly import NO_FALL, NOT_ANSWERED, QUESTIONS, names_of_yes
+from tracker.session.weekly import NO_FALL, QUESTIONS, names_of_yes
 from ui.commands.practise import table
 
 DAY = date(2026, 3, 2)

@@ -24,9 +24,9 @@ from tracker.records.figures import must_differ, record_of
 from tracker.records.places import MOST_TEXT, Place, clean
 from tracker.records.units import COUNT, DEGREES, PERCENT
 from tracker.session.flags import _NOTES
-from tracker.session.said import NOT_SETTLED
+from tracker.session.said import NOT_ANSWERED, NOT_SETTLED
 from tracker.session.summary_file import ENDED, Summary
-from tracker.session.weekly import FALLS, NO_FALL, NOT_ANSWERED
+from tracker.session.weekly import FALLS, NO_FALL
 
 
 def data_of(summary: Summary) -> dict[str, Any]:

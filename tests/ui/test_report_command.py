@@ -7,6 +7,7 @@ import io
 import json
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -201,6 +202,24 @@ def test_no_cell_of_hostile_text_is_a_formula() -> None:
 def test_formulas_become_text(text: str) -> None:
     assert safe(text) == f"'{text}"
     assert safe(f"a{text}") == f"a{text}"
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["007", "1-2", "3E5", "3e-5", "1.2.26", "2026-03-01", "12", "Mar-5", "5-May", "dez2", "sept.1"],
+)
+def test_a_pseudonym_stays_what_it_is_in_a_spreadsheet(name: str) -> None:
+    """What becomes a number or a day: from memory of several spreadsheets, none was run here."""
+    record = replace(record_of(made.finished()), person_id=name, plan_id=name)
+    for data in (sessions_csv([record]), repetitions_csv([record])):
+        cells = dict(zip(*rows_of(data)[:2], strict=True))
+        assert (cells["person"], cells["plan"]) == (f"person {name}", f"plan {name}")
+
+
+@pytest.mark.parametrize("name", ["P-07", "Wren", "Wren-7", "7-Wren", "Marten2b", "k.3", "A1"])
+def test_other_pseudonyms_stand_as_they_are(name: str) -> None:
+    record = replace(record_of(made.finished()), person_id=name)
+    assert rows_of(sessions_csv([record]))[1][0] == name
 
 
 def test_a_row_a_repetition_holds_the_summarys_numbers() -> None:

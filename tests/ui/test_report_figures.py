@@ -16,7 +16,8 @@ from tests.records import made
 from tests.ui import reading_documents as reading
 from tracker.records.figure import shown_with_error
 from tracker.records.figures import SessionFigures, record_of
-from tracker.session.weekly import NOT_ANSWERED, QUESTIONS
+from tracker.session.said import NOT_ANSWERED
+from tracker.session.weekly import QUESTIONS
 from ui.documents.csv import sessions_csv
 from ui.documents.fhir import fhir_bundle
 from ui.documents.html import html_document

@@ -61,9 +61,9 @@ def check_passphrase(passphrase: str) -> None:
     Raises
     ------
     InputError
-        If it has too few letters.
+        If it has too few letters; blanks are none.
     """
-    if len(passphrase) < LEAST_LETTERS:
+    if len("".join(passphrase.split())) < LEAST_LETTERS:
         raise InputError(
             f"the passphrase needs {LEAST_LETTERS} letters or more: three or four words do well"
         )

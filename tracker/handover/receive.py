@@ -12,6 +12,7 @@ from pathlib import Path
 
 from tracker.errors import InputError, RunError, TurnpostError
 from tracker.handover import container, crypt
+from tracker.handover.keys import clinic_keys
 from tracker.inputs import open_file, read_bytes
 from tracker.records.folder import Place, find_places
 from tracker.session.files import make_private_folder, new_folder, write_atomically
@@ -91,7 +92,7 @@ def receive(path: Path, into: Path, identities: Sequence[str] = ()) -> Received:
             content = crypt.decrypt(content, identities)
         head, contents = container.unpack(content)
     except crypt.WrongKeyError as error:
-        raise crypt.WrongKeyError(f"{path}: {error}") from error
+        raise crypt.WrongKeyError(f"{path}: {_why_shut(identities) or error}") from error
     except InputError as error:
         raise InputError(f"{path}: {error}") from error
     del content
@@ -108,6 +109,21 @@ def receive(path: Path, into: Path, identities: Sequence[str] = ()) -> Received:
         tuple(s for s, state in states.items() if state == "known"),
         tuple(s for s, state in states.items() if state == "other"),
         encrypted,
+    )
+
+
+def _why_shut(identities: Sequence[str]) -> str:
+    """Said where keys of this computer were not tried, as another passphrase opens them."""
+    tried = {crypt.public_of(i) for i in identities}
+    keys = clinic_keys()
+    shut = [k.name for k in keys if k.public not in tried]
+    if not shut or not tried:
+        return ""
+    some = f"{len(keys) - len(shut)} of the {len(keys)}"
+    return (
+        f"the passphrase opens {some} keys on this computer, and not one for this file: another of "
+        f"the clinic's keys ({', '.join(shut)}) may have another passphrase; type that one. Else "
+        "the file was made for another clinic, or its beginning is damaged"
     )
 
 

@@ -13,7 +13,7 @@ from typing import Literal
 
 from tracker.records.places import Place
 from tracker.records.units import Unit
-from tracker.session.weekly import NOT_ANSWERED
+from tracker.session.said import NOT_ANSWERED
 
 Origin = Literal["asked", "measured", "reported"]
 #: A number, words, or a range from the one to the other.

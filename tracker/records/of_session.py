@@ -39,8 +39,9 @@ def session_figures(place: Place) -> Iterator[Figure]:
     since = place.at("gate").at("since_last")
     if since.value is not None:
         make = Making("symptoms", "since_last", "Dizziness after last time", u.SCORE, "reported")
+        reasons = place.at("gate").at("since_last_reasons")
         for name in ("rest_of_day", "next_morning"):
-            yield make.of(since.at(name).number(), NOT_ASKED, name)
+            yield make.of(since.at(name).number(), reasons.at(name).text() or NOT_ASKED, name)
     yield from _call(place)
     yield from setup_figures(place.at("setup"))
     yield from explained(place)

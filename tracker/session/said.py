@@ -12,6 +12,7 @@ from tracker.session.journal_line import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
 NOT_ASKED = "not asked"
+NOT_ANSWERED = "not answered"
 #: Symptoms that a plan may have asked for beside dizziness.
 ALSO_ASKED = ("nausea", "unsteadiness")
 #: How the person was after a sudden drop of the head.
@@ -29,7 +30,8 @@ Answers = Mapping[str, Any]
 def gate_of(record: SessionRecord) -> dict[str, Any] | None:
     """What was asked before the session, and again within it; None for a lone check.
 
-    ``put_first`` is what the therapist should read first, of all times it was asked.
+    ``since_last_reasons`` has, by name, why a score of ``since_last`` is null. ``put_first`` is
+    what the therapist should read first, of all times it was asked.
     """
     found = record.answers.get("gate")
     asked = [a for a in found if isinstance(a, dict)] if isinstance(found, list) else []
@@ -42,7 +44,17 @@ def gate_of(record: SessionRecord) -> dict[str, Any] | None:
         "put_first": _once([q for a in asked for q in a.get("put_first", [])]),
         "asked_again": asked[1:],
         "since_last": record.answers.get("since_last"),
+        **_why_unsaid(record),
     }
+
+
+def _why_unsaid(record: SessionRecord) -> dict[str, Any]:
+    """Why scores of the time since the last session are missing: nobody was there, or left out."""
+    found = record.answers.get("since_last")
+    if not isinstance(found, Mapping):
+        return {}
+    why = NOT_ASKED if "from_clips" in record.about.notes else NOT_ANSWERED
+    return {"since_last_reasons": {name: why for name, score in found.items() if score is None}}
 
 
 def clarity_of(answers: Answers) -> dict[str, Any]:

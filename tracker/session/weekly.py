@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from typing import Any, Literal, get_args
 
 from tracker.session.projections import SessionRecord
-from tracker.session.said import NOT_ASKED
+from tracker.session.said import NOT_ANSWERED, NOT_ASKED
 
 Question = Literal["falls", "hurt", "medicines_changed"]
 #: In the order in which they are asked; ``hurt`` only of who fell.
@@ -21,7 +21,6 @@ FALLS: tuple[str, ...] = get_args(Falls)
 FELL = ("once", "more")
 
 #: Passed over by the person, who may; unlike what nobody was there to answer.
-NOT_ANSWERED = "not answered"
 NO_FALL = "no fall was told"
 
 #: Stands in place of ``fall`` where no safety question was answered with yes.

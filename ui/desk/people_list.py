@@ -46,9 +46,7 @@ def lines_of(person: Person) -> list[str]:
     """The lines under a name: why to look, then practice."""
     if person.reasons:
         told = _told(person.reasons)
-        why = f"{reason_word(person)}: {'; '.join(_shown(r) for r in told)}"
-        if len(person.reasons) > len(told):
-            why += f" ({words.say('desk.more', count=len(person.reasons) - len(told))})"
+        why = f"{reason_word(person)}: {'; '.join(_shown(r) for r in told)}{more_of(person)}"
     else:
         why = words.say("desk.nothing_first")
     share = person.adherence.share
@@ -62,6 +60,12 @@ def lines_of(person: Person) -> list[str]:
     year = person.adherence.to_day.year
     # A line of its own: beside the share it would be read as that day's.
     return [why, practice, words.say("desk.last", day=trade.day(person.last_day, year))]
+
+
+def more_of(person: Person) -> str:
+    """How many more reasons there are than are named, to stand behind them; empty if none."""
+    count = len(person.reasons) - len(_told(person.reasons))
+    return f" ({words.say('desk.more', count=count)})" if count > 0 else ""
 
 
 def _told(reasons: Sequence[Reason]) -> list[Reason]:
@@ -148,7 +152,7 @@ class _Delegate(QStyledItemDelegate):
         why, practice, seen = lines_of(person)
         painter.setPen(palette.color(role.BrightText) if urgent else ink)
         middle = QRect(box.left(), box.top() + line, box.width(), 2 * line)
-        _wrapped(painter, middle, why)
+        _wrapped(painter, middle, why, more_of(person))
         painter.setPen(soft)
         low = QRect(box.left(), box.top() + 3 * line, box.width(), box.height() - 4 * line)
         if low.height() >= 2 * line:
@@ -177,23 +181,30 @@ def _triangle(painter: QPainter, x: int, y: int, size: int, palette: QPalette) -
     )
 
 
-def _text(painter: QPainter, box: QRect, text: str) -> None:
-    shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, box.width())
+def _text(painter: QPainter, box: QRect, text: str, end: str = "") -> None:
+    """A line; where it doesn't fit, dots stand before its ``end``, which is never cut."""
+    metrics = painter.fontMetrics()
+    room = box.width() - (metrics.horizontalAdvance(end) if end else 0)
+    shown = metrics.elidedText(text.removesuffix(end), Qt.TextElideMode.ElideRight, room) + end
     painter.drawText(box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, shown)
 
 
-def _wrapped(painter: QPainter, box: QRect, text: str) -> None:
-    """Two lines at most; what doesn't fit ends with dots."""
+def _wrapped(painter: QPainter, box: QRect, text: str, end: str = "") -> None:
+    """Two lines at most; what doesn't fit ends with dots, and with the ``end`` of the text."""
     metrics = painter.fontMetrics()
-    words_left, first = text.split(" "), ""
+    words_left, first = text.removesuffix(end).split(" "), ""
     # A text that just fits would be given dots.
     room = box.width() - 2
     while words_left and metrics.horizontalAdvance(f"{first} {words_left[0]}") <= room:
         first = f"{first} {words_left.pop(0)}".strip()
+    if not words_left and metrics.horizontalAdvance(first + end) <= room:
+        first, end = first + end, ""
     line = metrics.height()
     top = QRect(box.left(), box.top(), box.width(), line)
     _text(painter, top, first or (words_left.pop(0) if words_left else ""))
-    _text(painter, top.translated(0, line), " ".join(words_left))
+    rest = " ".join(words_left)
+    end = end if rest else end.strip()
+    _text(painter, top.translated(0, line), rest + end, end)
 
 
 class PeopleList(QListView):

@@ -184,6 +184,22 @@ def _legend(sides: Sequence[str]) -> Iterator[Item]:
         x += 48.0
 
 
+#: Lines across the chart of dizziness, at these scores.
+_ACROSS = (5.0, 10.0)
+#: How high digits stand above their base line, by their size (those of most typefaces).
+_DIGITS = 0.72
+#: Where the heading of the chart ends, and the way from a mark to its number.
+_HEAD_ENDS, _TO_NUMBER = 10.0, 4.0
+
+
+def _base_of_number(scale: _Scale, value: float) -> float:
+    """Base line of a score's number: above its mark, or below, where a line would strike it."""
+    y = scale.y(value)
+    base, high = y - _TO_NUMBER, _DIGITS * SMALL
+    struck = any(base - high - 0.5 <= scale.y(v) <= base + 0.5 for v in _ACROSS)
+    return y + _TO_NUMBER + high if struck or base - high < _HEAD_ENDS else base
+
+
 def symptom_chart(record: SessionFigures) -> Chart | None:
     """Dizziness at the start and after each exercise; None with fewer than two scores."""
     before = record.find("dizziness.before")
@@ -196,14 +212,15 @@ def symptom_chart(record: SessionFigures) -> Chart | None:
     if len(scores) < 2:
         return None
     scale = _Scale(10.0, len(points))
-    items: list[Item] = [*_axis(scale), _tick(scale, 5.0), _tick(scale, 10.0)]
-    items += [Line(LEFT, scale.y(v), WIDTH - RIGHT, scale.y(v), 0.3, True) for v in (5.0, 10.0)]
+    items: list[Item] = [*_axis(scale), *(_tick(scale, v) for v in _ACROSS)]
+    items += [Line(LEFT, scale.y(v), WIDTH - RIGHT, scale.y(v), 0.3, True) for v in _ACROSS]
     for (a, _, v), (b, _, w) in pairwise(scores):
         # Across a score that was not asked for the line is broken.
         items.append(Line(scale.x(a), scale.y(v), scale.x(b), scale.y(w), 0.8, b - a > 1))
     for k, name, value in scores:
         items.append(Mark(scale.x(k), scale.y(value), 3.4, "circle"))
-        items.append(Label(scale.x(k), scale.y(value) - 4, number_text(value, 0), "middle"))
+        base = _base_of_number(scale, value)
+        items.append(Label(scale.x(k), base, number_text(value, 0), "middle"))
         items.append(Label(scale.x(k), HEIGHT - 4, name, "middle"))
     items.append(Label(LEFT, 8, "Dizziness at the start and after each"))
     told = ", ".join(

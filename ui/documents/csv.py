@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from tracker.records.figure import Figure, error_text, number_text, shown
@@ -39,6 +40,15 @@ TURN_NUMBERS = {
 }
 
 
+#: Texts that a spreadsheet may take for a number or a day, in the languages of the program: those
+#: of digits and what stands between them, a number with its power of ten, a month with digits.
+_MONTHS = "jan|feb|mar|m[äa]r|apr|abr|may|mai|jun|jul|aug|ago|sep|oct|okt|nov|dec|dez|ene|dic"
+_OTHER_THING = re.compile(
+    rf"\W*\d[\d\s.,:/_-]*(e[+-]?\d+)?\W*$|\d*[\s./-]*({_MONTHS})[a-zäé]*[\s./-]*\d*$",
+    re.IGNORECASE,
+)
+
+
 class _Number(str):
     """A cell that is a number; written with the decimal sign that is asked for."""
 
@@ -63,10 +73,14 @@ def scores_csv(
     # Only what was typed as text: a number below 0 is no formula.
     typed = ("person", "questionnaire", "entered by")
     rows = [
-        {k: safe(v) if k in typed else v if k == "day" else _Number(v) for k, v in row.items()}
+        {k: _typed(k, v) if k in typed else v if k == "day" else _Number(v) for k, v in row.items()}
         for row in score_rows(records, scores)
     ]
     return _file(rows or [dict.fromkeys(SCORE_HEADS, "")], comma=comma)
+
+
+def _typed(head: str, text: str) -> str:
+    return named("person", text) if head == "person" else safe(text)
 
 
 def trends_csv(over_time: Sequence[OverTime], *, comma: bool = False) -> bytes:
@@ -112,11 +126,19 @@ def _session(r: SessionFigures) -> Iterator[tuple[str, str]]:
     yield "not begun", safe("; ".join(f"{x.entry_id}: {x.why}" for x in r.left_out))
 
 
+def named(kind: str, text: str) -> str:
+    """A pseudonym or an ID, behind a word where a spreadsheet would make another thing of it.
+
+    007 would become 7, 1-2 a day and 3E5 a number; an apostrophe would stay to be seen.
+    """
+    return f"{kind} {text}" if _OTHER_THING.match(text) else safe(text)
+
+
 def _whose(r: SessionFigures) -> Iterator[tuple[str, str]]:
-    yield "person", safe(r.person_id or "")
+    yield "person", named("person", r.person_id or "")
     yield "session", safe(r.session_id or "")
     yield "started at", r.started or ""
-    yield "plan", safe(r.plan_id or "")
+    yield "plan", named("plan", r.plan_id or "")
     # By itself a version such as 1.2.0 would be taken for a day.
     yield "program version", f"Turnpost {r.program_version}" if r.program_version else ""
 
@@ -229,4 +251,4 @@ def _trends(one: OverTime) -> Iterator[dict[str, str]]:
 
 
 def _trend_row(one: OverTime, days: Sequence[str], own: Sequence[str]) -> dict[str, str]:
-    return dict(zip(TREND_HEADS, (safe(one.person_id), *days, *own), strict=True))
+    return dict(zip(TREND_HEADS, (named("person", one.person_id), *days, *own), strict=True))

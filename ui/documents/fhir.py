@@ -27,7 +27,7 @@ from tracker.records.figure import NOT_ASKED, Figure, error_text, shown, shown_w
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
-from tracker.session.weekly import NOT_ANSWERED
+from tracker.session.said import NOT_ANSWERED
 from ui.documents.questionnaires import scores_for
 
 CODES = "urn:turnpost:codes"
@@ -281,8 +281,9 @@ def _answer(figure: Figure) -> Resource:
         if figure.unit.decimals == 0:
             return {"answer": [{"valueInteger": round(figure.value)}]}
         return {"answer": [{"valueQuantity": _quantity(figure)}]}
-    if figure.reason == NOT_ASKED:
-        return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": "not-asked"}]}
+    if figure.reason in _ABSENT_CODES:
+        code = _ABSENT_CODES[figure.reason]
+        return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": code}]}
     return {"answer": [{"valueString": shown(figure)}]}
 
 
