@@ -36,13 +36,14 @@ def open_program(*, plan: Path | None = None, baseline: Baseline | None = None) 
     from tracker.stored.delete import finish
     from ui.opening import open_note, open_window
 
-    only = OnlyCopy(open_data_folder() / LOCK_NAME)
+    folder = open_data_folder()
+    only = OnlyCopy(folder / LOCK_NAME)
     try:
         if not only.mine:
             app, _note = open_note()
             return app.exec()
 
-        finish(data_folder())
+        finish(folder)
 
         def begin(window: Window) -> None:
             if baseline is not None:
