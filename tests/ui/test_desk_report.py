@@ -117,6 +117,25 @@ def test_every_kind(desk: Open, qtbot: QtBot, tmp_path: Path, clinic: Path, kind
         assert len(rows) == known[kind] if kind in known else len(rows) > 3
 
 
+def test_marks_of_the_desk_are_in_its_documents(
+    desk: Open, qtbot: QtBot, tmp_path: Path, clinic: Path
+) -> None:
+    window = desk()
+    person = window.person_page.person
+    assert person is not None
+    session = person.rows[0]
+    assert session.session_id is not None
+    NoteBook(clinic, "kim").add("not_valid", session.session_id, set_number=0, repetition=2)
+    window.open_session(session.place)
+    qtbot.waitUntil(lambda: not window.session_page.busy, timeout=30_000)
+    for page, name in ((window.person_page, "person.csv"), (window.session_page, "session.csv")):
+        page.report.make("repetitions_csv", tmp_path / name)
+        assert "No report" not in done(page.report, qtbot)
+        rows = csv.DictReader(io.StringIO((tmp_path / name).read_text(encoding="utf-8-sig")))
+        told = [(r["session"], r["repetition"]) for r in rows if r["marked not valid"]]
+        assert told == [(session.session_id, "2")]
+
+
 def test_of_one_session_alone(desk: Open, qtbot: QtBot, tmp_path: Path) -> None:
     window = desk()
     person = window.person_page.person

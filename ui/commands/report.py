@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from tracker.records.figures import SessionFigures
+    from tracker.records.notes import NoteBook
     from tracker.records.over_time import OverTime
     from tracker.records.questionnaires import Score
 
@@ -41,7 +42,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "--notes",
         type=Path,
         metavar="FOLDER",
-        help="the reviewed folder: questionnaire scores entered there go into the documents",
+        help="the reviewed folder: questionnaire scores entered there go into the documents, and "
+        "how many repetitions were marked as not valid",
     )
     parser.add_argument(
         "--trends",
@@ -70,16 +72,21 @@ def run(args: argparse.Namespace) -> int:
     """Read all, make all, then write."""
     from tracker.errors import InputError
     from tracker.outputs import must_harm_nothing
+    from tracker.records.marks import with_marks
+    from tracker.records.questionnaires import scores_of
     from tracker.session.files import write_atomically
 
     wanted: dict[str, Path] = {n: p for n in OUTPUTS if (p := getattr(args, n)) is not None}
     _must_make_sense(args.summaries, wanted, args.text)
-    scores = _scores(args.notes, wanted)
+    book = _book(args.notes, wanted)
+    scores = [] if book is None else scores_of(book, also_withdrawn=True)
     if "trends_csv" in wanted and args.trends is None:
         raise InputError("--trends-csv needs --trends FOLDER, the folder with all their sessions")
     for path in wanted.values():
         must_harm_nothing(path)
     records = read_records(args.summaries)
+    if book is not None:
+        records = with_marks(records, book.notes())
     over_time = [] if args.trends is None else _over_time(args.trends, records)
     comma = args.decimal == "comma"
     made = [
@@ -96,19 +103,18 @@ def run(args: argparse.Namespace) -> int:
     return 0
 
 
-def _scores(folder: Path | None, wanted: dict[str, Path]) -> list[Score]:
-    """Questionnaire scores of a reviewed folder, of everybody."""
+def _book(folder: Path | None, wanted: dict[str, Path]) -> NoteBook | None:
+    """The notes of a reviewed folder, of everybody; None where no folder is named."""
     from tracker.errors import InputError
     from tracker.records.notes import NoteBook, author_of_system
-    from tracker.records.questionnaires import scores_of
 
     if folder is None:
         if "scores_csv" in wanted:
             raise InputError("--scores-csv needs --notes FOLDER, where the scores were entered")
-        return []
+        return None
     if not folder.is_dir():
         raise InputError(f"{folder}: there is no such folder; name the one that was reviewed")
-    return scores_of(NoteBook(folder, author_of_system()), also_withdrawn=True)
+    return NoteBook(folder, author_of_system())
 
 
 def _over_time(folder: Path, records: Sequence[SessionFigures]) -> list[OverTime]:

@@ -123,6 +123,7 @@ class PersonPage(QWidget):
             lambda: [folder() / row.place for row in self.sessions.sessions.rows],
             self.scores.scores,
             self._over_time,
+            lambda: self._book().notes(),
         )
         self._series: list[Series] = []
         self.person: Person | None = None

@@ -10,6 +10,8 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.errors import InputError, TurnpostError
 from tracker.outputs import HeldDataError, must_harm_nothing
+from tracker.records.marks import with_marks
+from tracker.records.notes import Note
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from tracker.session.files import write_atomically
@@ -48,6 +50,8 @@ class Reporting:
         Gives the questionnaire scores of their person.
     over_time
         Gives the one of their person over these sessions; none for one session.
+    notes
+        Gives the notes that hold, for the marks among them.
     run
         Starts what may take long.
     """
@@ -58,9 +62,11 @@ class Reporting:
         sessions: Callable[[], Sequence[Path]],
         scores: Callable[[], Sequence[Score]] = tuple,
         over_time: Callable[[], Sequence[OverTime]] = tuple,
+        notes: Callable[[], Sequence[Note]] = tuple,
         run: Runner = background.run,
     ) -> None:
         self._parent, self._sessions, self._scores, self._run = parent, sessions, scores, run
+        self._notes = notes
         self.over_time = over_time
         #: Whether the tables are for spreadsheets with a decimal comma, as this system's are.
         self.comma = QLocale.system().decimalPoint() == ","
@@ -111,9 +117,10 @@ class Reporting:
         letter = QLocale.system().measurementSystem() in _LETTER
         make = maker(kind, "letter" if letter else "a4", comma=self.comma)
         scores, over_time = list(self._scores()), list(self.over_time())
+        notes = list(self._notes())
 
         def work() -> int:
-            records = read_records(whole)
+            records = with_marks(read_records(whole), notes)
             write_atomically(to, make(records, scores, over_time))
             return len(records)
 

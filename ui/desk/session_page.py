@@ -66,7 +66,9 @@ class SessionPage(QWidget):
         self.lists = QTabWidget()
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
-        self.report = Reporting(self, self._report_of, self._scores)
+        self.report = Reporting(
+            self, self._report_of, self._scores, notes=lambda: self.notes.book.notes()
+        )
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()
         self.back.clicked.connect(self.left)

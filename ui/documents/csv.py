@@ -18,6 +18,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from tracker.records.figure import Figure, error_text, number_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.marks import NOT_VALID
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from ui.documents.questionnaires import SCORE_HEADS, score_rows
@@ -61,7 +62,10 @@ def sessions_csv(records: Sequence[SessionFigures], *, comma: bool = False) -> b
 
 
 def repetitions_csv(records: Sequence[SessionFigures], *, comma: bool = False) -> bytes:
-    """One row a repetition, with its two turns side by side."""
+    """One row a repetition, with its two turns side by side.
+
+    Whether it is marked as not valid stands there where the notes were looked at.
+    """
     rows = [dict(row) for r in records for e in r.exercises for row in _repetitions(r, e)]
     return _file(rows or [dict.fromkeys(_repetition_heads(), "")], comma=comma)
 
@@ -208,6 +212,8 @@ def _repetition(
     yield from _whose(r)
     yield "exercise", safe(e.label)
     yield "repetition", _number(row["repetition"], 0)
+    if NOT_VALID in row:
+        yield "marked not valid", "yes" if row[NOT_VALID] else ""
     yield "start (s)", _number(row["start_s"], 2)
     yield "end (s)", _number(row["end_s"], 2)
     turns = row["turns"]

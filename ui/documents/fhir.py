@@ -25,6 +25,7 @@ from typing import Any
 from tracker.records import terms
 from tracker.records.figure import NOT_ASKED, Figure, error_text, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.marks import NOT_VALID
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
 from tracker.session.said import NOT_ANSWERED
@@ -154,7 +155,8 @@ def _parts(
 
 
 def _is_observed(figure: Figure) -> bool:
-    return figure.origin != "asked" and figure.group != "symptoms"
+    # A therapist's mark is no observation of the session, and nothing of it is sent.
+    return figure.origin != "asked" and figure.group != "symptoms" and figure.measure != NOT_VALID
 
 
 # --- what was asked for ---

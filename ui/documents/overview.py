@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from tracker.records.figure import SIDES, Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.marks import NOT_VALID
 from tracker.records.terms import EVENTS_FIRST
 from tracker.session.said import ALSO_ASKED
 from ui.documents.parts import Cell, Row, Table
@@ -69,6 +70,9 @@ def _done(e: ExerciseFigures) -> Cell:
         if figure is not None and figure.value is not None:
             of = "" if asked is None else f" of {shown_with_unit(asked)}"
             parts.append(f"{'held ' if key == 'held' else ''}{shown_with_unit(figure)}{of}")
+    marked = e.find(NOT_VALID)
+    if marked is not None:
+        parts.append(f"{shown(marked)} marked not valid")
     own = e.find("own_count")
     if own is not None and own.value is not None:
         parts.append(f"{shown_with_unit(own)} by the patient's count")

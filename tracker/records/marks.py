@@ -1,0 +1,62 @@
+"""A therapist's marks in what is told of sessions: how many repetitions are not valid, and which.
+
+The measured figures stay as they are: whether a repetition counts is for whoever reads them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+
+from tracker.records import units as u
+from tracker.records.figure import Making
+from tracker.records.figures import ExerciseFigures, SessionFigures
+from tracker.records.notes import Note
+
+#: The measure, and the key in a row of a repetition.
+NOT_VALID = "not_valid"
+
+
+def with_marks(records: Sequence[SessionFigures], notes: Iterable[Note]) -> list[SessionFigures]:
+    """Sessions with the marks on their repetitions.
+
+    Parameters
+    ----------
+    records
+        What is told of sessions. One without an ID stays as it is: notes know it by the place
+        of its file alone.
+    notes
+        Notes that hold, of all authors.
+
+    Returns
+    -------
+    list of SessionFigures
+        A set with marks has their number as a figure of its dose, and each repetition says
+        whether it is marked (``not_valid``).
+    """
+    marked: dict[tuple[str, int], set[int]] = {}
+    for note in notes:
+        if note.kind == "not_valid" and note.set_number is not None and note.repetition is not None:
+            marked.setdefault((note.session, note.set_number), set()).add(note.repetition)
+    return [
+        replace(
+            record,
+            exercises=tuple(
+                _marked(e, marked.get((record.session_id or "", k), set()))
+                for k, e in enumerate(record.exercises)
+            ),
+        )
+        for record in records
+    ]
+
+
+def _marked(found: ExerciseFigures, numbers: set[int]) -> ExerciseFigures:
+    rows = tuple({**row, NOT_VALID: row["repetition"] in numbers} for row in found.repetitions)
+    if not numbers:
+        return replace(found, repetitions=rows)
+    make = Making("dose", NOT_VALID, "Repetitions marked not valid", u.COUNT, "reported")
+    figures = list(found.figures)
+    # Beside what was counted; they are in that number.
+    at = [k for k, f in enumerate(figures) if f.group == "dose"]
+    figures.insert(at[-1] + 1 if at else 0, make.of(float(len(numbers))))
+    return replace(found, figures=tuple(figures), repetitions=rows)
