@@ -132,6 +132,15 @@ def _clear_away(folder: Path) -> None:
             left.unlink(missing_ok=True)
 
 
+def written_just_now(mtime_s: float) -> bool:
+    """Whether a file was written to so lately that somebody may still be at it.
+
+    Clocks differ a little, so a time that lies as little ahead counts too. One farther ahead
+    doesn't: a clock was set back, and till it has caught up could take years.
+    """
+    return abs(time.time() - mtime_s) < IN_USE_S
+
+
 @contextmanager
 def _held(journal: Path) -> Iterator[bool]:
     """Hold a journal's lock meanwhile; False if somebody is writing it."""
@@ -139,7 +148,7 @@ def _held(journal: Path) -> Iterator[bool]:
     try:
         got = lock(handle)
         if got is None:
-            got = time.time() - os.fstat(handle).st_mtime > IN_USE_S
+            got = not written_just_now(os.fstat(handle).st_mtime)
         yield got
     finally:
         os.close(handle)
