@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import difflib
+import errno
 import importlib
 import os
 import sys
@@ -148,11 +149,16 @@ def _failed(error: Exception, debug: bool) -> int:
 
         traceback.print_exception(error)
     if isinstance(error, TurnpostError):
-        print(f"turnpost: {_one_line(error)}", file=sys.stderr)
+        print(f"turnpost: {in_short(str(error))}", file=sys.stderr)
         return error.exit_code
+    if isinstance(error, OSError) and error.errno == errno.ENAMETOOLONG:
+        # Only a name that was given can be so long; any call of the system may say so first.
+        name = in_short(str(error.filename), 60)
+        print(f"turnpost: {name}: no file or folder can have so long a name", file=sys.stderr)
+        return 2
     print(
-        f"turnpost: something failed inside Turnpost: {type(error).__name__}: {_one_line(error)} "
-        "(run again with --debug for details)",
+        "turnpost: something failed inside Turnpost: "
+        f"{in_short(f'{type(error).__name__}: {error}')} (run again with --debug for details)",
         file=sys.stderr,
     )
     return 1
@@ -175,9 +181,14 @@ def _reader_is_gone() -> bool:
     return True
 
 
-def _one_line(error: Exception) -> str:
-    text = " ".join(str(error).split())
-    return text if len(text) <= MAX_MESSAGE else text[: MAX_MESSAGE - 1] + "…"
+def in_short(text: str, most: int = MAX_MESSAGE) -> str:
+    """A text in one line of at most ``most`` letters; of a longer one both ends.
+
+    A message ends with what is wrong, and a name before it may be of any length.
+    """
+    text = " ".join(text.split())
+    half = (most - 1) // 2
+    return text if len(text) <= most else f"{text[:half]}…{text[-half:]}"
 
 
 if __name__ == "__main__":

@@ -20,8 +20,6 @@ from ui.start import has_screen
 
 #: Platforms of Qt on which nobody could close a window.
 BLIND = ("offscreen", "minimal", "vnc")
-#: Letters of the reason that are shown; the rest is on standard error.
-MOST_LETTERS = 300
 
 
 def tell(error: Exception) -> None:
@@ -69,6 +67,7 @@ def _enlarge(app: QApplication, percent: int) -> None:
 
 
 def _reason(error: Exception) -> str:
-    text = " ".join(str(error).split()) or type(error).__name__
-    shown = text if isinstance(error, TurnpostError) else f"{type(error).__name__}: {text}"
-    return shown if len(shown) <= MOST_LETTERS else shown[: MOST_LETTERS - 1] + "…"
+    from ui.cli import in_short
+
+    text = str(error)
+    return in_short(text if isinstance(error, TurnpostError) else f"{type(error).__name__}: {text}")

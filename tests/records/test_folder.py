@@ -159,7 +159,11 @@ def test_a_session_that_broke_off_is_shown_as_such_and_left_alone(tmp_path: Path
             engine.feed(sample)
     rows, unread = read_all(tmp_path)
     assert rows == [] and "being written" in unread["a/journal.jsonl"]
-    age(path)
+    # Where the clock was set back, what was written before lies ahead of it.
+    age(path, by_s=-86_400.0)
+    ((ahead,), unread) = read_all(tmp_path)
+    assert unread == {} and ahead.ended == "interrupted"
+    age(path, by_s=86_400.0 + 100.0)
     ((row,), unread) = read_all(tmp_path)
     assert unread == {} and row.ended == "interrupted" and row.person == "P-1"
     assert row.sets[0].figures["repetitions"] == 5.0

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import json
 import os
-import time
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -21,7 +20,7 @@ from tracker.records.rows import SessionRow, row_of
 from tracker.session import summary_file
 from tracker.session.journal import read_journal
 from tracker.session.projections import session_record
-from tracker.session.recovery import IN_USE_S
+from tracker.session.recovery import written_just_now
 from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME
 from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary
@@ -118,7 +117,7 @@ def read_place(folder: Path, place: Place) -> SessionRow | PlanFile | Unread | N
 
 def _broken_off(path: Path, place: Place) -> SessionRow | Unread:
     """The row of a session that broke off: from its journal, in memory."""
-    if time.time() - place.mtime_ns / 1e9 < IN_USE_S:
+    if written_just_now(place.mtime_ns / 1e9):
         return Unread(place.path, "is being written just now, or was a minute ago; look again soon")
     return row_of(summarise(session_record(read_journal(path))), place.path)
 

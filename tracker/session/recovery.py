@@ -132,6 +132,7 @@ def _clear_away(folder: Path) -> None:
             left.unlink(missing_ok=True)
 
 
+<<<<<<< HEAD
 def is_in_use(folder: Path) -> bool:
     """Whether the session in a folder is being recorded now."""
     try:
@@ -140,6 +141,15 @@ def is_in_use(folder: Path) -> bool:
     except OSError:
         # Without a journal, or with one that can't be opened, nobody records there.
         return False
+=======
+def written_just_now(mtime_s: float) -> bool:
+    """Whether a file was written to so lately that somebody may still be at it.
+
+    Clocks differ a little, so a time that lies as little ahead counts too. One farther ahead
+    doesn't: a clock was set back, and till it has caught up could take years.
+    """
+    return abs(time.time() - mtime_s) < IN_USE_S
+>>>>>>> 782097b
 
 
 @contextmanager
@@ -149,7 +159,7 @@ def _held(journal: Path) -> Iterator[bool]:
     try:
         got = lock(handle)
         if got is None:
-            got = time.time() - os.fstat(handle).st_mtime > IN_USE_S
+            got = not written_just_now(os.fstat(handle).st_mtime)
         yield got
     finally:
         os.close(handle)

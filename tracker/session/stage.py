@@ -145,7 +145,8 @@ def is_judged(step: Step) -> bool:
 
 def stage_path_of(clip: Path) -> Path:
     """Where the stage log of a clip lies: beside it, ``NAME.stage.json``."""
-    return clip.with_name(clip.stem + ".stage.json")
+    # By hand: Path.with_name fails where there is no name, as of the folder that one is in.
+    return clip.parent / f"{clip.stem}.stage.json"
 
 
 def schema() -> dict[str, Any]:

@@ -252,25 +252,27 @@ def sound() -> Finding:
 def data_folder() -> Finding:
     """Whether sessions can be saved."""
     from tracker.session.files import data_folder as folder_of_data
+    from ui.cli import in_short
 
     folder = folder_of_data()
-    # What isn't there yet is made in the nearest folder that is.
-    place = next((p for p in (folder, *folder.parents) if p.exists()), folder)
+    named = in_short(str(folder))
     try:
+        # What isn't there yet is made in the nearest folder that is.
+        place = next((p for p in (folder, *folder.parents) if p.exists()), folder)
         with tempfile.NamedTemporaryFile(dir=place):
             pass
     except OSError as error:
         reason = error.strerror or error
         return Finding(
             "bad",
-            f"sessions can't be saved in {folder} ({reason})",
+            f"sessions can't be saved in {named} ({reason})",
             "name another folder in TURNPOST_DATA",
         )
     free_mb = shutil.disk_usage(place).free / 1e6
     if free_mb < LEAST_FREE_MB:
         return Finding(
             "bad",
-            f"the disk is nearly full: {free_mb:.0f} MB are free for sessions in {folder}",
+            f"the disk is nearly full: {free_mb:.0f} MB are free for sessions in {named}",
             "delete what you don't need, or name a folder on another disk in TURNPOST_DATA",
         )
-    return Finding("good", f"sessions are saved in {folder}")
+    return Finding("good", f"sessions are saved in {named}")
