@@ -61,9 +61,14 @@ class ScreenGeometry:
 
 @dataclass(frozen=True, slots=True)
 class FieldPlace:
-    """Where on a screen a field lies: the screen's name, and the field's edges in mm."""
+    """Where on a screen a field lies, in mm, and what its place hangs on.
 
-    screen: str
+    ``window`` is the screen, where on it the window lies, and the size of its text: without a
+    change of these a page that lays itself out anew is no move, and could else have a set-up
+    begin again for ever.
+    """
+
+    window: tuple[object, ...]
     left_mm: float
     top_mm: float
     right_mm: float
@@ -74,7 +79,10 @@ class FieldPlace:
         here = (self.left_mm, self.top_mm, self.right_mm, self.bottom_mm)
         there = (other.left_mm, other.top_mm, other.right_mm, other.bottom_mm)
         shifts = (abs(a - b) for a, b in zip(here, there, strict=True))
-        return self.screen != other.screen or max(shifts) >= MOVED_MM
+        if self.window[:1] != other.window[:1]:
+            # The camera stays where it is, whatever is alike.
+            return True
+        return self.window != other.window and max(shifts) >= MOVED_MM
 
 
 def screen_geometry(

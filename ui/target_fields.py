@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPoint, QPointF, QRectF
 from PySide6.QtWidgets import QWidget
 
 from ui.geometry import FieldExtent, FieldPlace, ScreenGeometry
@@ -55,7 +55,9 @@ class TargetFields:
         rect = QRectF(field.rect())
         corners = (field.mapToGlobal(p) - origin for p in (rect.topLeft(), rect.bottomRight()))
         (left, top), (right, bottom) = (geometry.to_mm((p.x(), p.y())) for p in corners)
-        return FieldPlace(screen_key(screen), left, top, right, bottom)
+        at, size = self._window.mapToGlobal(QPoint(0, 0)), self._window.size()
+        window = (screen_key(screen), *at.toTuple(), *size.toTuple(), field.text_percent)
+        return FieldPlace(window, left, top, right, bottom)
 
     def measure(self, distance_mm: float) -> None:
         """Draw a degree as large as it is on this screen from this distance."""

@@ -131,10 +131,13 @@ def test_a_tiny_shift_is_none(begin: Begin) -> None:
     person.window.move(person.window.pos() + QPoint(px, 0))
     turned(person, 1.0)
     assert person.director.phase == Phase.exercise
-    place = FieldPlace("a", 0.0, 0.0, 100.0, 50.0)
-    assert not FieldPlace("a", 2.9, 0.0, 102.9, 50.0).moved_from(place)
-    assert FieldPlace("a", 3.0, 0.0, 103.0, 50.0).moved_from(place)
-    assert FieldPlace("b", 0.0, 0.0, 100.0, 50.0).moved_from(place)
+    place = FieldPlace(("a", 0, 0), 0.0, 0.0, 100.0, 50.0)
+    assert not FieldPlace(("a", 9, 0), 2.9, 0.0, 102.9, 50.0).moved_from(place)
+    assert FieldPlace(("a", 9, 0), 3.0, 0.0, 103.0, 50.0).moved_from(place)
+    # On another screen the camera is elsewhere.
+    assert FieldPlace(("b", 9, 0), 0.0, 0.0, 100.0, 50.0).moved_from(place)
+    # A page that is laid out anew in a window that stays is none of this.
+    assert not FieldPlace(("a", 0, 0), 0.0, 0.0, 100.0, 40.0).moved_from(place)
 
 
 def test_a_set_without_a_target_just_goes_on(begin: Begin, voice: Voice, qtbot: QtBot) -> None:
@@ -205,6 +208,34 @@ def test_a_set_up_waits_as_long_as_the_window_is_dragged(
         assert person.director.setup_waits
     person.measured(RESTS_S, seen)
     assert not person.director.setup_waits
+
+
+@pytest.mark.parametrize(
+    ("language", "size"), [("ar", (960, 600)), ("es", (1366, 768)), ("de", (960, 600))]
+)
+def test_a_page_that_lays_itself_out_begins_nothing_again(
+    make: Make, fake: FakeWorld, language: str, size: tuple[int, int]
+) -> None:
+    window = make(language=language, percent=200)
+    window.resize(*size)
+    person = Person(window, fake)
+    person.settle()
+    person.director.start()
+    person.settle()
+    person.measured(0.5, seen)
+    person.director.begin_setup()
+    person.settle()
+    for _ in range(60):
+        if person.director.phase != Phase.setup:
+            break
+        person.measured(1.0, seen)
+        assert not person.director.setup_moved
+        stood, now = person.director._stood, window.fields.place_of(window.fields.setup)
+        # Nor does its target lie elsewhere than where it was asked for.
+        assert stood is not None
+        assert abs(stood.bottom_mm - now.bottom_mm) < MOVED_MM
+        assert abs(stood.top_mm - now.top_mm) < MOVED_MM
+    assert person.director.phase == Phase.fitting
 
 
 def test_a_camera_that_goes_meanwhile_is_waited_for(

@@ -126,6 +126,10 @@ class SetupPage(QWidget):
     def _show_step(self) -> None:
         director = self._director
         part, parts = director.setup_part
+        # The row must not be laid out anew as the steps come and go on: wide enough for two digits.
+        most = max(parts, 88)
+        longest = words.say("setup.progress", part=most, parts=most)
+        self.part.setMinimumWidth(self.part.fontMetrics().horizontalAdvance(longest) + theme.S)
         self.part.setText(words.say("setup.progress", part=part, parts=parts))
         if director.setup_moved:
             self._say_line(words.say("moved.setup"))
