@@ -41,13 +41,16 @@ def test_an_older_red_flag_stands_in_the_list_with_its_day() -> None:
     assert f"  - older: 2 Mar 2026: answered yes: {asked}" in list(list_lines(records, [person]))
 
 
-def test_it_is_named_behind_a_recent_reason_and_not_only_counted() -> None:
-    """Whatever comes first of the recent ones, the gravest of the older ones is named."""
+def test_it_is_named_beside_recent_reasons_and_not_only_counted() -> None:
     weeks = [row(k) for k in range(1, 56)]
-    for recent in ({"not_settled": True}, {"weekly": {"medicines_changed": True}}):
-        person, _ = person_of([row(0, **FLAG), *weeks, row(56, **recent)])
-        why = lines_of(person)[0]
-        assert "; older: 2 Mar 2026: answered yes: " in why, why
+    asked = f"older: 2 Mar 2026: answered yes: {telling.question(EMERGENCY[0])}"
+    person, _ = person_of([row(0, **FLAG), *weeks, row(56, not_settled=True)])
+    assert lines_of(person)[0].startswith("Urgent: symptoms did not settle")
+    assert lines_of(person)[0].endswith(f"; {asked}")
+    # Behind what can wait it would be cut where there is little room.
+    person, _ = person_of([row(0, **FLAG), *weeks, row(56, weekly={"medicines_changed": True})])
+    assert lines_of(person)[0] == f"See: {asked} (and 1 more)"
+    assert [r.older for r in person.reasons] == [False, True]
 
 
 @pytest.mark.parametrize("width", [230, 300, 340, 500, 1200])

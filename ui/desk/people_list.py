@@ -69,9 +69,8 @@ def more_of(person: Person) -> str:
 
 
 def _told(reasons: Sequence[Reason]) -> list[Reason]:
-    """The first one, and a second of the gravest: it must not hide behind a number."""
-    grave = [r for r in reasons[1:] if r.kind in FIRST]
-    return [*reasons[:1], *grave[:1]]
+    """Two of the gravest, older ones too, which must not hide behind a number; else the first."""
+    return [r for r in reasons if r.kind in FIRST][:2] or list(reasons[:1])
 
 
 def _shown(reason: Reason) -> str:

@@ -155,7 +155,7 @@ def _parts(
 
 
 def _is_observed(figure: Figure) -> bool:
-    # A therapist's mark is no observation of the session, and nothing of it is sent.
+    # A therapist's mark is no observation of the session, and is not sent.
     return figure.origin != "asked" and figure.group != "symptoms" and figure.measure != NOT_VALID
 
 
@@ -283,9 +283,8 @@ def _answer(figure: Figure) -> Resource:
         if figure.unit.decimals == 0:
             return {"answer": [{"valueInteger": round(figure.value)}]}
         return {"answer": [{"valueQuantity": _quantity(figure)}]}
-    if figure.reason in _ABSENT_CODES:
-        code = _ABSENT_CODES[figure.reason]
-        return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": code}]}
+    if absent := _ABSENT_CODES.get(figure.reason or ""):
+        return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": absent}]}
     return {"answer": [{"valueString": shown(figure)}]}
 
 
