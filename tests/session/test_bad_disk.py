@@ -115,7 +115,9 @@ def test_the_name_of_a_new_journal_and_of_its_folder_are_put_on_disk(
 
 
 @pytest.mark.parametrize(
-    "odd", [{"x": object()}, {"x": 1j}, {(1, 2): 3}, {"x": np.array([1.0])}], ids=str
+    "odd",
+    [{"x": object()}, {"x": 1j}, {(1, 2): 3}, {"x": np.array([1.0])}],
+    ids=["object", "complex", "key", "array"],
 )
 def test_a_record_that_can_not_be_written_costs_no_other(
     tmp_path: Path, odd: dict[Any, Any]

@@ -132,7 +132,6 @@ def _clear_away(folder: Path) -> None:
             left.unlink(missing_ok=True)
 
 
-<<<<<<< HEAD
 def is_in_use(folder: Path) -> bool:
     """Whether the session in a folder is being recorded now."""
     try:
@@ -141,7 +140,8 @@ def is_in_use(folder: Path) -> bool:
     except OSError:
         # Without a journal, or with one that can't be opened, nobody records there.
         return False
-=======
+
+
 def written_just_now(mtime_s: float) -> bool:
     """Whether a file was written to so lately that somebody may still be at it.
 
@@ -149,7 +149,6 @@ def written_just_now(mtime_s: float) -> bool:
     doesn't: a clock was set back, and till it has caught up could take years.
     """
     return abs(time.time() - mtime_s) < IN_USE_S
->>>>>>> 782097b
 
 
 @contextmanager
