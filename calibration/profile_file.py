@@ -26,7 +26,7 @@ from tracker.eyes.regression import Ridge
 from tracker.head.perspective import Array, Pinhole
 from tracker.head.shape import FaceShape
 from tracker.head.template import Template
-from tracker.inputs import read_input
+from tracker.inputs import open_file, read_input
 from tracker.lens import SOURCES
 from tracker.profile import Profile, RestFrame
 from tracker.session.files import write_atomically
@@ -159,11 +159,13 @@ def load_profile(path: Path) -> KeptProfile:
 def about_profile(path: Path) -> dict[str, Any]:
     """What a profile belongs to, without reading the person; nothing where it can't be read."""
     try:
-        with zipfile.ZipFile(path) as packed:
-            if packed.getinfo("header.npy").file_size > MAX_HEADER_BYTES:
-                return {}
-        with np.load(path, allow_pickle=False) as file:
-            header = json.loads(file["header"].tobytes().decode())
+        with open_file(path) as content:
+            with zipfile.ZipFile(content) as packed:
+                if packed.getinfo("header.npy").file_size > MAX_HEADER_BYTES:
+                    return {}
+            content.seek(0)
+            with np.load(content, allow_pickle=False) as file:
+                header = json.loads(file["header"].tobytes().decode())
         return dict(header["about"])
     except (OSError, RecursionError, *_DAMAGED):
         return {}

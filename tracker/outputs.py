@@ -10,6 +10,7 @@ import re
 from pathlib import Path
 
 from tracker.errors import InputError
+from tracker.inputs import open_file
 from tracker.sample import TRACE_COLUMNS
 from tracker.session.files import must_be_writable
 
@@ -74,7 +75,7 @@ def kind_of(path: Path) -> str:
     from tracker.handover import container, crypt
 
     try:
-        with path.open("rb") as file:
+        with open_file(path) as file:
             head = file.read(_HEAD_BYTES)
     except OSError:
         return ""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import datetime
+from pathlib import Path
 
 from PySide6.QtCore import QDateTime, QLocale
 
@@ -37,17 +38,19 @@ def rows_of(stored: Stored, *, named: bool) -> list[str]:
 
 
 def others_words(stored: Stored, *, named: bool) -> str:
-    """What lies there besides, or nothing."""
-    if not stored.others or not named:
-        return ""
+    """What lies there besides, and what lies elsewhere; or nothing."""
+    told = (("stored.others", stored.others), ("stored.elsewhere", stored.elsewhere))
+    lines = [words.say(key, names=_names(stored, paths)) for key, paths in told if paths and named]
+    return "\n".join(lines)
+
+
+def _names(stored: Stored, paths: Sequence[Path]) -> str:
     names = [
         p.relative_to(stored.folder) if p.is_relative_to(stored.folder) else p.name
-        for p in stored.others[:MOST_NAMES]
+        for p in paths[:MOST_NAMES]
     ]
     said = [words.apart(breakable(str(n))) for n in names]
-    if len(stored.others) > MOST_NAMES:
-        said.append("…")
-    return words.say("stored.others", names=words.row_of(said))
+    return words.row_of([*said, "…"] if len(paths) > MOST_NAMES else said)
 
 
 def session_words(item: Item) -> str:

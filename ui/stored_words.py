@@ -22,6 +22,7 @@ STORED_WORDS: dict[str, object] = {
     "stored.kind.broken_off": QT_TRANSLATE_NOOP(
         "turnpost", "Sessions that broke off and are not saved yet"
     ),
+    "stored.kind.received": QT_TRANSLATE_NOOP("turnpost", "Sessions of other people"),
     "stored.kind.faces": QT_TRANSLATE_NOOP(
         "turnpost", "The shape and look of your face, as numbers"
     ),
@@ -46,6 +47,9 @@ STORED_WORDS: dict[str, object] = {
     "stored.others": QT_TRANSLATE_NOOP(
         "turnpost",
         "This folder also holds things that Turnpost did not put there. They always stay: {names}",
+    ),
+    "stored.elsewhere": QT_TRANSLATE_NOOP(
+        "turnpost", "These lie in another place and are never deleted from here: {names}"
     ),
     # a copy
     "stored.copy": QT_TRANSLATE_NOOP("turnpost", "Save a copy"),
@@ -98,8 +102,8 @@ STORED_WORDS: dict[str, object] = {
     ),
     "stored.goes.everything": QT_TRANSLATE_NOOP(
         "turnpost",
-        "All sessions, the shape of your face, the copy of your plan, all measures and all that "
-        "you chose go. Turnpost is then as on its first day.",
+        "All sessions (those of other people, too), the shape of your face, the copy of your plan, "
+        "all measures and all that you chose go. Turnpost is then as on its first day.",
     ),
     "stored.goes.keys": QT_TRANSLATE_NOOP(
         "turnpost",
@@ -115,6 +119,7 @@ STORED_WORDS: dict[str, object] = {
     "stored.yes": QT_TRANSLATE_NOOP("turnpost", "Delete for good"),
     "stored.deleting": QT_TRANSLATE_NOOP("turnpost", "Deleting ..."),
     "stored.deleted": QT_TRANSLATE_NOOP("turnpost", "It is deleted."),
+    "stored.deleted.in_part": QT_TRANSLATE_NOOP("turnpost", "Not all of it is deleted."),
     "stored.deleted.everything": QT_TRANSLATE_NOOP(
         "turnpost", "All of it is deleted. Turnpost now begins as on its first day."
     ),

@@ -81,7 +81,7 @@ def everything() -> Path:
     record(data / "handed-over-P-08-ab12" / "20261112-090000-ab00", save=True).close()
     wiring.keep_profile(nobody(), CAMERA, "varifocal-left")
     half_written(data / "cameras.json")
-    half_written(data / "profiles" / "a_none_usual.npz")
+    half_written(data / "profiles" / "0123456789ab_none_usual.npz")
     keep_lens("0123456789ab", Lens(44.0, "paper", 1.2, 640 / 480))
     keep_mark("0123456789ab_none_usual", MARK)
     keep_plan_in_use(plan_with(plain=True))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import subprocess
 import sys
@@ -18,13 +19,17 @@ from tests.stored import made
 from tracker.errors import InputError, RunError
 from tracker.handover import sent
 from tracker.records.index import cache_folder, index_path, read_folder
+from tracker.session import recovery
 from tracker.session.lock import LOCK_NAME
 from tracker.session.recovery import interrupted_sessions
+from tracker.stored import copy
 from tracker.stored.copy import NEVER, READ_ME, save_copy
 from tracker.stored.delete import IN_USE, delete, finish
 from tracker.stored.look import DELETED, SESSIONS, Kind, Stored, what_is_stored
 
 ROOT = Path(__file__).parents[2]
+OWN_DAYS = ["2026-11-03", "2026-11-20", "2026-11-24", "2026-11-26"]
+RECEIVED_DAYS = ["2026-11-10", "2026-11-12"]
 
 
 def look() -> Stored:
@@ -65,15 +70,14 @@ def test_every_kind_that_the_program_writes_is_found_and_nothing_remains() -> No
 def test_sessions_have_their_day_and_faces_their_glasses_and_camera() -> None:
     made.everything()
     stored = look()
-    days = sorted(f"{i.at:%Y-%m-%d}" for i in stored.of(Kind.sessions))
-    assert days == [
-        "2026-11-03",
-        "2026-11-10",
-        "2026-11-12",
-        "2026-11-20",
-        "2026-11-24",
-        "2026-11-26",
-    ]
+
+    def days(kind: Kind) -> list[str]:
+        return sorted(f"{i.at:%Y-%m-%d}" for i in stored.of(kind))
+
+    assert days(Kind.sessions) == OWN_DAYS
+    # Those of other people are no part of what "all your sessions" means.
+    assert days(Kind.received) == RECEIVED_DAYS
+    assert not set(stored.of(Kind.received)) & set(stored.meant(SESSIONS))
     (broken,) = stored.of(Kind.broken_off)
     assert broken.path.name == made.BROKEN_OFF and broken.at == datetime(2026, 11, 25, 10, 15)
     (face,) = stored.of(Kind.faces)
@@ -101,10 +105,10 @@ def test_what_the_program_did_not_write_is_named_and_stays(data: Path, tmp_path:
     assert {p.relative_to(data).as_posix() for p in stored.others} == {
         ".cache.settings",
         "letter.txt",
-        "profiles",
         "sessions/20261101-090000-ab00",
         "sessions/photos",
     }
+    assert [p.name for p in stored.elsewhere] == ["profiles"]
     assert len(stored.of(*SESSIONS)) == 5
     assert not delete(stored, stored.items).left
     assert files_of(foreign) == {"journal.jsonl": b"somebody else's"}
@@ -233,16 +237,70 @@ def test_a_link_that_came_in_between_is_not_followed(data: Path, tmp_path: Path)
     assert files_of(elsewhere) == before
 
 
-def test_a_link_in_a_session_goes_and_what_it_names_stays(data: Path, tmp_path: Path) -> None:
+@pytest.mark.parametrize("foreign", ["letter to the GP.txt", "photos/cat.png", "link.txt"])
+def test_a_session_that_holds_something_else_is_named_and_stays(
+    data: Path, tmp_path: Path, foreign: str
+) -> None:
+    """Taken whole, its folder would take with it what the program did not put there."""
     (tmp_path / "mine.txt").write_text("mine")
-    link = next((data / "sessions").iterdir()) / "link.txt"
-    link.symlink_to(tmp_path / "mine.txt")
-    with_link = look()
-    save_copy(with_link, tmp_path / "copy.zip")
-    with zipfile.ZipFile(tmp_path / "copy.zip") as packed:
-        assert not any(n.endswith("link.txt") for n in packed.namelist())
-    delete(with_link, with_link.items)
-    assert not link.is_symlink() and (tmp_path / "mine.txt").read_text() == "mine"
+    session = sorted((data / "sessions").iterdir())[0]
+    placed = session / foreign
+    placed.parent.mkdir(exist_ok=True)
+    if foreign == "link.txt":
+        placed.symlink_to(tmp_path / "mine.txt")
+    else:
+        placed.write_text("mine")
+    stored = look()
+    assert session.resolve() in stored.others
+    before = {p: p.read_bytes() for p in files_below(session)}
+    assert not delete(stored, stored.items).left
+    assert {p: p.read_bytes() for p in files_below(session)} == before and len(before) > 2
+    assert (tmp_path / "mine.txt").read_text() == "mine"
+
+
+@pytest.mark.parametrize("name", ["holiday", "20261101-090000-ab00"])
+def test_files_of_a_session_make_no_session_of_another_folder(data: Path, name: str) -> None:
+    folder = data / "sessions" / name
+    (folder / "deep").mkdir(parents=True)
+    (folder / "trace.csv").write_text("mine")
+    (folder / "deep" / "thesis.txt").write_text("mine")
+    stored = look()
+    assert folder.resolve() in stored.others
+    delete(stored, stored.items)
+    assert (folder / "deep" / "thesis.txt").read_text() == "mine"
+
+
+def test_keys_and_faces_are_known_by_their_whole_name(data: Path) -> None:
+    for place in ("keys/id_rsa.pub", "profiles/thesis.npz"):
+        (data / place).parent.mkdir(exist_ok=True)
+        (data / place).write_text("mine")
+    stored = look()
+    assert {p.name for p in stored.others} >= {"id_rsa.pub", "thesis.npz"}
+    delete(stored, stored.items)
+    assert (data / "keys/id_rsa.pub").exists() and (data / "profiles/thesis.npz").exists()
+
+
+def test_with_a_face_go_its_remains() -> None:
+    made.everything()
+    stored = look()
+    going = stored.meant({Kind.faces})
+    assert {i.kind for i in going} == {Kind.faces, Kind.remains}
+    delete(stored, going)
+    assert not any("npz" in i.path.name for i in look().items)
+
+
+def test_what_can_not_be_looked_at_may_be_in_use(
+    data: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object) -> int:
+        raise OSError(errno.EMFILE, "too many open files")
+
+    stored = look()
+    one = stored.of(Kind.sessions)[0]
+    monkeypatch.setattr(recovery.os, "open", full)
+    assert delete(stored, [one]).left == ((one.path, IN_USE),)
+    monkeypatch.undo()
+    assert one.path.exists()
 
 
 # --- a copy ---
@@ -289,16 +347,15 @@ def test_a_copy_appears_whole_or_not_at_all(data: Path, tmp_path: Path) -> None:
     to.parent.mkdir()
     to.write_text("before")
     lost = stored.of(Kind.sessions)[0].path
-    (lost / "x").write_text("can't be read")
-    read = Path.open
+    read = copy.open_file
 
-    def fail(path: Path, mode: str = "r") -> object:
-        if path.name == "x":
+    def fail(path: Path) -> object:
+        if path.parent == lost:
             raise PermissionError(13, "Permission denied")
-        return read(path, mode)
+        return read(path)
 
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(Path, "open", fail)
+        patch.setattr(copy, "open_file", fail)
         with pytest.raises(RunError, match="can't be read"):
             save_copy(stored, to)
     assert files_of(to.parent) == {"copy.zip": b"before"}

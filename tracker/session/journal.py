@@ -392,7 +392,7 @@ def _is_of_a_session(records: Sequence[Record]) -> bool:
 def _head_of(folder: str) -> Record:
     """What stands for a first line that is damaged: nobody's, but of a session of ours.
 
-    Its values are taken to be in the order of this version; an older one had no elbows.
+    It names no columns: their order follows from how many values a sample has.
     """
     about = {"session_id": folder} if _SESSION_ID.fullmatch(folder) else {}
     return {
@@ -400,7 +400,6 @@ def _head_of(folder: str) -> Record:
         "format": FORMAT,
         "format_version": FORMAT_VERSION,
         "about": about,
-        "columns": list(NUMBER_COLUMNS),
     }
 
 

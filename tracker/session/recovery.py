@@ -137,9 +137,12 @@ def is_in_use(folder: Path) -> bool:
     try:
         with _held(folder / JOURNAL_NAME) as free:
             return not free
-    except OSError:
-        # Without a journal, or with one that can't be opened, nobody records there.
+    except FileNotFoundError:
+        # Without a journal nobody records there.
         return False
+    except OSError:
+        # What can't be looked at may be in use.
+        return True
 
 
 def written_just_now(mtime_s: float) -> bool:

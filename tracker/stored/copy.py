@@ -10,9 +10,10 @@ from pathlib import Path
 from typing import BinaryIO
 
 from tracker.errors import InputError, RunError
+from tracker.inputs import open_file
 from tracker.session.files import whole_file
 from tracker.session.recovery import is_in_use
-from tracker.stored.look import SESSIONS, Item, Kind, Stored, files_in
+from tracker.stored.look import RECORDED, Item, Kind, Stored, files_in
 
 #: Can be made anew, or is nothing whole.
 NEVER = frozenset({Kind.desk_index, Kind.remains})
@@ -54,7 +55,7 @@ def save_copy(stored: Stored, to: Path, kinds: Collection[Kind] = tuple(Kind)) -
             "choose another place"
         )
     wanted = [i for i in stored.items if i.kind in kinds and i.kind not in NEVER]
-    in_use = tuple(i.path for i in wanted if i.kind in SESSIONS and is_in_use(i.path))
+    in_use = tuple(i.path for i in wanted if i.kind in RECORDED and is_in_use(i.path))
     wanted = [i for i in wanted if i.path not in in_use]
     if not wanted:
         raise InputError("there is nothing to copy")
@@ -73,7 +74,7 @@ def _pack(folder: Path, items: list[Item], file: BinaryIO) -> int:
                     continue
                 name = path.relative_to(folder).as_posix()
                 try:
-                    source = path.open("rb")
+                    source = open_file(path)
                     member = zipfile.ZipInfo.from_file(path, name, strict_timestamps=False)
                 except OSError as error:
                     raise RunError(f"{path}: can't be read ({error.strerror})") from error

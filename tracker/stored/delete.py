@@ -22,7 +22,7 @@ from tracker.handover import sent
 from tracker.records.index import cache_folder, index_path
 from tracker.session.files import sync_folder
 from tracker.session.recovery import is_in_use
-from tracker.stored.look import DELETED, REVIEW, SESSIONS, Item, Stored, is_going
+from tracker.stored.look import DELETED, RECORDED, REVIEW, Item, Stored, is_going
 
 #: Why a session stays.
 IN_USE = "it is being recorded now"
@@ -150,7 +150,7 @@ def _refusal(item: Item, folders: tuple[Path, ...]) -> str:
     # A link on the way, made since it was looked at, would lead elsewhere.
     if place != item.path.parent or not any(place.is_relative_to(f) for f in folders):
         return "it lies behind a link"
-    if item.kind in SESSIONS and is_in_use(item.path):
+    if item.kind in RECORDED and is_in_use(item.path):
         return IN_USE
     return ""
 
@@ -160,7 +160,7 @@ def _take_indexes(gone: list[Item], left: list[tuple[Path, str]]) -> None:
 
     It may have looked at any folder above them, and makes its index anew.
     """
-    above = {p for i in gone if i.kind in SESSIONS for p in (i.path, *i.path.parents)}
+    above = {p for i in gone if i.kind in RECORDED for p in (i.path, *i.path.parents)}
     for path in sorted(map(index_path, above)):
         try:
             path.unlink(missing_ok=True)
@@ -170,7 +170,7 @@ def _take_indexes(gone: list[Item], left: list[tuple[Path, str]]) -> None:
 
 def _take_names(folder: Path, gone: list[Item], left: list[tuple[Path, str]]) -> None:
     """Take deleted sessions out of the record of who got them."""
-    names = {i.path.name for i in gone if i.kind in SESSIONS}
+    names = {i.path.name for i in gone if i.kind in RECORDED}
     if names:
         try:
             sent.forget(names, folder)

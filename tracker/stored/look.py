@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import os
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
@@ -30,6 +30,8 @@ class Kind(StrEnum):
     sessions = "sessions"
     #: A journal without a summary.
     broken_off = "broken_off"
+    #: Sessions of other people, which a clinic has received or made together with them.
+    received = "received"
     #: What a set-up has learnt: the shape and the look of a face.
     faces = "faces"
     #: Copies of the plan in use and of the one before.
@@ -51,6 +53,8 @@ class Kind(StrEnum):
 
 #: The kinds that are sessions.
 SESSIONS = frozenset({Kind.sessions, Kind.broken_off})
+#: The kinds whose parts are folders of sessions, whoever's.
+RECORDED = SESSIONS | {Kind.received}
 #: Begins the folder that something lies in while it is deleted.
 DELETED = ".turnpost-deleted-"
 #: The same of a session that was only told of, and by mistake (``ui.wiring``).
@@ -72,8 +76,8 @@ _BESIDE = ("baseline-", "handed-over-")
 _WHEN = re.compile(r"(?<!\d)(20\d{6})-(\d{6})(?!\d)")
 #: Names of the files in the folders of files.
 _NAMES = {
-    PROFILES: (Kind.faces, re.compile(r".+\.npz")),
-    keys.FOLDER: (Kind.keys, re.compile(r".+\.(age|pub|old(-\d+)?)")),
+    PROFILES: (Kind.faces, re.compile(r"[0-9a-f]{12}_.+_(usual|[\d.]+)\.npz")),
+    keys.FOLDER: (Kind.keys, re.compile(r"clinic-[0-9a-z]{8}\.(age|pub|old(-\d+)?)")),
     NOTES: (Kind.notes, re.compile(r".+\.(notes|sent)\.jsonl")),
     REVIEW: (Kind.desk_index, re.compile(r"[0-9a-f]{24}\.json")),
 }
@@ -98,6 +102,8 @@ class Item:
         When a session began or a face was learnt, in local time; else when it was written last.
     camera, worn
         Of a face: the camera it belongs to, and what was worn; empty where not known.
+    of
+        Of remains: what they are remains of; None where that can't be told.
     """
 
     kind: Kind
@@ -106,6 +112,7 @@ class Item:
     at: datetime
     camera: str = ""
     worn: str = ""
+    of: Kind | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,16 +126,26 @@ class Stored:
     items
         Every part, the newest first within its kind.
     others
-        What lies there and is not the program's.
+        What lies there and is not the program's; a session's folder that holds something
+        else besides is named here, and stays.
+    elsewhere
+        Links under names of the program's own folders: what it reads and writes there lies
+        elsewhere, and is never deleted from here.
     """
 
     folder: Path
     items: tuple[Item, ...]
     others: tuple[Path, ...]
+    elsewhere: tuple[Path, ...] = ()
 
     def of(self, *kinds: Kind) -> tuple[Item, ...]:
         """The parts of some kinds."""
         return tuple(i for i in self.items if i.kind in kinds)
+
+    def meant(self, kinds: Iterable[Kind]) -> tuple[Item, ...]:
+        """The same with their remains: what goes when these kinds are deleted."""
+        wanted = frozenset(kinds)
+        return tuple(i for i in self.items if i.kind in wanted or i.of in wanted)
 
 
 About = Callable[[Path], Mapping[str, Any]]
@@ -152,7 +169,8 @@ def what_is_stored(
         looking.top(entry)
     looking.files_of((cache or cache_folder()).resolve() / REVIEW)
     found = sorted(looking.items, key=lambda i: (i.at, i.path.name), reverse=True)
-    return Stored(folder, tuple(found), tuple(sorted(looking.others)))
+    elsewhere = tuple(sorted(looking.elsewhere))
+    return Stored(folder, tuple(found), tuple(sorted(looking.others)), elsewhere)
 
 
 class _Look:
@@ -162,30 +180,33 @@ class _Look:
         self._about = about
         self.items: list[Item] = []
         self.others: list[Path] = []
+        self.elsewhere: list[Path] = []
 
     def top(self, entry: os.DirEntry[str]) -> None:
         """Take what lies in the data folder itself."""
         name, path = entry.name, Path(entry.path)
         if name in _PASSED_OVER:
             return
-        if _is_folder(entry):
+        if entry.is_symlink() and (name == "sessions" or name in _NAMES or name in _FILES):
+            self.elsewhere.append(path)
+        elif _is_folder(entry):
             self._top_folder(path)
         elif name in _FILES:
             self._add(_FILES[name], path)
         elif _half_made(name) in _FILES or _of_settings(name):
-            self._add(Kind.remains, path)
+            self._add(Kind.remains, path, _FILES.get(_half_made(name), Kind.settings))
         else:
             self.others.append(path)
 
     def _top_folder(self, folder: Path) -> None:
         name = folder.name
         if is_going(name) or _is_half_made_folder(name):
-            self._add(Kind.remains, folder)
+            self._add(Kind.remains, folder, Kind.sessions)
         elif name == "sessions":
             self._sessions(folder)
         elif name.startswith(_BESIDE):
-            if not self._session(folder):
-                self._sessions(folder)
+            if not self._session(folder, received=True):
+                self._sessions(folder, received=True)
         elif name in _NAMES and name != REVIEW:
             self.files_of(folder)
         else:
@@ -199,13 +220,13 @@ class _Look:
             if _is_folder(entry):
                 self.others.append(path)
             elif names.fullmatch(_half_made(entry.name)):
-                self._add(Kind.remains, path)
+                self._add(Kind.remains, path, kind)
             elif names.fullmatch(entry.name):
                 self._add(kind, path)
             else:
                 self.others.append(path)
 
-    def _sessions(self, folder: Path) -> None:
+    def _sessions(self, folder: Path, *, received: bool = False) -> None:
         """Take the sessions in a folder; notes are kept beside them where the desk opened it."""
         for entry in _entries(folder):
             inside = Path(entry.path)
@@ -214,25 +235,30 @@ class _Look:
             elif entry.name == NOTES:
                 self.files_of(inside)
             elif _is_half_made_folder(entry.name):
-                self._add(Kind.remains, inside)
-            elif not self._session(inside):
+                self._add(Kind.remains, inside, Kind.received if received else Kind.sessions)
+            elif not self._session(inside, received=received):
                 self.others.append(inside)
 
-    def _session(self, folder: Path) -> bool:
-        names = {e.name for e in _entries(folder)}
-        if not names & _IN_SESSION:
+    def _session(self, folder: Path, *, received: bool = False) -> bool:
+        """Take a session's folder, if nothing else lies in it: it would go with it."""
+        entries = _entries(folder)
+        names = {e.name for e in entries}
+        if _when(folder.name) is None or not names & _IN_SESSION:
+            return False
+        if any(_is_folder(e) or not _is_of_a_session(e.name) for e in entries):
             return False
         broken = JOURNAL_NAME in names and SUMMARY_NAME not in names
-        self._add(Kind.broken_off if broken else Kind.sessions, folder)
+        own = Kind.broken_off if broken else Kind.sessions
+        self._add(Kind.received if received else own, folder)
         return True
 
-    def _add(self, kind: Kind, path: Path) -> None:
+    def _add(self, kind: Kind, path: Path, of: Kind | None = None) -> None:
         try:
             written = datetime.fromtimestamp(path.lstat().st_mtime)
         except (OSError, OverflowError, ValueError):
             # It went away meanwhile, or its time makes no sense.
             written = datetime.fromtimestamp(0)
-        item = Item(kind, path, size_of(path), _when(path.name) or written)
+        item = Item(kind, path, size_of(path), _when(path.name) or written, of=of)
         if kind == Kind.faces and not path.is_symlink():
             about = self._about(path)
             worn = str(about.get("glasses") or _worn(path.stem))
@@ -288,6 +314,11 @@ def _half_made(name: str) -> str:
     """What a file or folder that is half made is to be called; nothing for any other."""
     found = _HALF_MADE.fullmatch(name)
     return "" if found is None else found[1]
+
+
+def _is_of_a_session(name: str) -> bool:
+    """Whether a name is that of a file of a session, whole or half made."""
+    return name in _IN_SESSION or _half_made(name) in _IN_SESSION
 
 
 def _is_half_made_folder(name: str) -> bool:

@@ -16,6 +16,7 @@ if TYPE_CHECKING:
 _TOLD = {
     "sessions": "sessions, with what was measured, answered and scored",
     "broken_off": "sessions that broke off and are not saved",
+    "received": "sessions of other people, received or made together",
     "faces": "shape and look of a face, from a set-up",
     "plans": "copy of the plan in use, and of the one before",
     "cameras": "what was measured of cameras",
@@ -93,6 +94,8 @@ def _list(stored: Stored) -> None:
         print(f"session  {item.at:%Y-%m-%d %H:%M}  {_size([item]):>10}  {name}{broken}")
     for path in stored.others:
         print(f"not Turnpost's, and never deleted: {_plain(str(path))}")
+    for path in stored.elsewhere:
+        print(f"lies in another place, and is never deleted from here: {_plain(str(path))}")
 
 
 def _chosen(stored: Stored, what: str) -> tuple[Item, ...]:
@@ -102,7 +105,7 @@ def _chosen(stored: Stored, what: str) -> tuple[Item, ...]:
     from ui.stored import WHAT
 
     if what in WHAT:
-        return stored.of(*WHAT[what])
+        return stored.meant(WHAT[what])
     found = tuple(i for i in stored.of(*SESSIONS) if i.path.name == what)
     if not found:
         raise InputError(

@@ -232,7 +232,7 @@ class StoredPage(Page):
         if self.stored is None:
             return
         self._what = what
-        self._items = self.stored.of(*stored.WHAT[what]) if items is None else items
+        self._items = self.stored.meant(stored.WHAT[what]) if items is None else items
         self._go_to(Step.ask)
 
     # --- what takes long ---
@@ -294,13 +294,18 @@ class StoredPage(Page):
             self._has_copied(*job.result)
 
     def _has_deleted(self, done: Deleted) -> None:
-        over = self._what == "everything"
-        said = words.say("stored.deleted.everything" if over else "stored.deleted")
         left = left_words(done, named=not self._sharing())
+        elsewhere = () if self.stored is None else self.stored.elsewhere
+        over = self._what == "everything" and not done.left and not elsewhere
         if over:
+            said = words.say("stored.deleted.everything")
             # Whatever is still to be remembered would be of the person before.
             self._settings.forget()
-        self._said = "\n".join(t for t in (said if done.gone or over else "", left) if t)
+        elif done.left or (elsewhere and self._what == "everything"):
+            said = words.say("stored.deleted.in_part") if done.gone else ""
+        else:
+            said = words.say("stored.deleted") if done.gone else ""
+        self._said = "\n".join(t for t in (said, left) if t)
         self._deleted()
         self._go_to(Step.over if over else Step.done)
 

@@ -10780,9 +10780,19 @@
             <translation>حُذف كل شيء. ويبدأ Turnpost الآن كما في يومه الأول.</translation>
         </message>
         <message>
+            <source>Not all of it is deleted.</source>
+            <comment>stored.deleted.in_part</comment>
+            <translation>لم يُحذف كل شيء.</translation>
+        </message>
+        <message>
             <source>Deleting ...</source>
             <comment>stored.deleting</comment>
             <translation>يجري الحذف ...</translation>
+        </message>
+        <message>
+            <source>These lie in another place and are never deleted from here: {names}</source>
+            <comment>stored.elsewhere</comment>
+            <translation>هذه موجودة في مكان آخر ولا تُحذف من هنا أبدًا: {names}</translation>
         </message>
         <message>
             <source>left eye only</source>
@@ -10810,9 +10820,9 @@
             <translation>لم ينجح ذلك: {why}</translation>
         </message>
         <message>
-            <source>All sessions, the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
+            <source>All sessions (those of other people, too), the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
             <comment>stored.goes.everything</comment>
-            <translation>تُحذف كل الجلسات وشكل وجهك ونسخة خطتك وكل القياسات وكل ما اخترته. ويصبح Turnpost كما كان في يومه الأول.</translation>
+            <translation>تُحذف كل الجلسات (وجلسات الأشخاص الآخرين أيضًا) وشكل وجهك ونسخة خطتك وكل القياسات وكل ما اخترته. ثم يصبح Turnpost كما كان في يومه الأول.</translation>
         </message>
         <message>
             <source>Before you practise again you do the whole set-up once more.</source>
@@ -10873,6 +10883,11 @@
             <source>A copy of your plan</source>
             <comment>stored.kind.plans</comment>
             <translation>نسخة من خطتك</translation>
+        </message>
+        <message>
+            <source>Sessions of other people</source>
+            <comment>stored.kind.received</comment>
+            <translation>جلسات أشخاص آخرين</translation>
         </message>
         <message>
             <source>Remains of something that broke off</source>

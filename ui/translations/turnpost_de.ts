@@ -10780,9 +10780,19 @@
             <translation>Alles ist gelöscht. Turnpost beginnt nun wie am ersten Tag.</translation>
         </message>
         <message>
+            <source>Not all of it is deleted.</source>
+            <comment>stored.deleted.in_part</comment>
+            <translation>Nicht alles davon ist gelöscht.</translation>
+        </message>
+        <message>
             <source>Deleting ...</source>
             <comment>stored.deleting</comment>
             <translation>Wird gelöscht ...</translation>
+        </message>
+        <message>
+            <source>These lie in another place and are never deleted from here: {names}</source>
+            <comment>stored.elsewhere</comment>
+            <translation>Dies liegt an einem anderen Ort und wird von hier aus nie gelöscht: {names}</translation>
         </message>
         <message>
             <source>left eye only</source>
@@ -10810,9 +10820,9 @@
             <translation>Das ging nicht: {why}</translation>
         </message>
         <message>
-            <source>All sessions, the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
+            <source>All sessions (those of other people, too), the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
             <comment>stored.goes.everything</comment>
-            <translation>Alle Sitzungen, die Form Ihres Gesichts, die Kopie Ihres Plans, alle Maße und alles, was Sie gewählt haben, sind dann weg. Turnpost ist danach wie am ersten Tag.</translation>
+            <translation>Alle Sitzungen (auch die anderer Menschen), die Form Ihres Gesichts, die Kopie Ihres Plans, alle Maße und alles, was Sie gewählt haben, verschwinden. Turnpost ist dann wie am ersten Tag.</translation>
         </message>
         <message>
             <source>Before you practise again you do the whole set-up once more.</source>
@@ -10873,6 +10883,11 @@
             <source>A copy of your plan</source>
             <comment>stored.kind.plans</comment>
             <translation>Eine Kopie Ihres Plans</translation>
+        </message>
+        <message>
+            <source>Sessions of other people</source>
+            <comment>stored.kind.received</comment>
+            <translation>Sitzungen anderer Menschen</translation>
         </message>
         <message>
             <source>Remains of something that broke off</source>

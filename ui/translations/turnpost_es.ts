@@ -10780,9 +10780,19 @@
             <translation>Todo está borrado. Turnpost empieza ahora como el primer día.</translation>
         </message>
         <message>
+            <source>Not all of it is deleted.</source>
+            <comment>stored.deleted.in_part</comment>
+            <translation>No se ha borrado todo.</translation>
+        </message>
+        <message>
             <source>Deleting ...</source>
             <comment>stored.deleting</comment>
             <translation>Borrando ...</translation>
+        </message>
+        <message>
+            <source>These lie in another place and are never deleted from here: {names}</source>
+            <comment>stored.elsewhere</comment>
+            <translation>Esto está en otro lugar y nunca se borra desde aquí: {names}</translation>
         </message>
         <message>
             <source>left eye only</source>
@@ -10810,9 +10820,9 @@
             <translation>No ha funcionado: {why}</translation>
         </message>
         <message>
-            <source>All sessions, the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
+            <source>All sessions (those of other people, too), the shape of your face, the copy of your plan, all measures and all that you chose go. Turnpost is then as on its first day.</source>
             <comment>stored.goes.everything</comment>
-            <translation>Se borran todas las sesiones, la forma de su cara, la copia de su plan, todas las medidas y todo lo que usted eligió. Turnpost queda como el primer día.</translation>
+            <translation>Se borran todas las sesiones (también las de otras personas), la forma de su cara, la copia de su plan, todas las medidas y todo lo que eligió. Turnpost queda como el primer día.</translation>
         </message>
         <message>
             <source>Before you practise again you do the whole set-up once more.</source>
@@ -10873,6 +10883,11 @@
             <source>A copy of your plan</source>
             <comment>stored.kind.plans</comment>
             <translation>Una copia de su plan</translation>
+        </message>
+        <message>
+            <source>Sessions of other people</source>
+            <comment>stored.kind.received</comment>
+            <translation>Sesiones de otras personas</translation>
         </message>
         <message>
             <source>Remains of something that broke off</source>
