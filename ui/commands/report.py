@@ -78,7 +78,7 @@ def run(args: argparse.Namespace) -> int:
     if "trends_csv" in wanted and args.trends is None:
         raise InputError("--trends-csv needs --trends FOLDER, the folder with all their sessions")
     for path in wanted.values():
-        must_harm_nothing(path)
+        must_harm_nothing(path, inputs=[_summary_file(p) for p in args.summaries])
     records = read_records(args.summaries)
     over_time = [] if args.trends is None else _over_time(args.trends, records)
     comma = args.decimal == "comma"
