@@ -2797,6 +2797,11 @@
             <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
         </message>
         <message>
+            <source>the plan taken differs from the one handed out: {words}</source>
+            <comment>the plan taken differs from the one handed out: {words}</comment>
+            <translation>الخطة المعتمدة هنا تختلف عن الخطة التي سُلِّمت: {words}</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>

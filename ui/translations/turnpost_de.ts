@@ -2797,6 +2797,11 @@
             <translation>der Plan nennt für die Tabelle weder Altersgruppe noch Geschlecht</translation>
         </message>
         <message>
+            <source>the plan taken differs from the one handed out: {words}</source>
+            <comment>the plan taken differs from the one handed out: {words}</comment>
+            <translation>Der Plan, der hier gilt, ist ein anderer als der ausgegebene: {words}</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>

@@ -2797,6 +2797,11 @@
             <translation>el plan no da grupo de edad o sexo para la tabla</translation>
         </message>
         <message>
+            <source>the plan taken differs from the one handed out: {words}</source>
+            <comment>the plan taken differs from the one handed out: {words}</comment>
+            <translation>El plan que vale aquí no es igual al que se entregó: {words}</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
