@@ -206,7 +206,11 @@ def test_closing_asks_about_a_note_that_was_typed_and_not_added(
     window.show_people()
     open_last(window, qtbot, "wren")
     assert not window.close()
-    look(window, "desk-draft")
+    assert look(window, "draft") == []
+    window.appearance.set_text(200)
+    assert not window.close()
+    assert look(window, "draft-200") == []
+    window.appearance.set_text(100)
     buttons = {b.text(): b for b in bar.buttons}
     buttons[words.say("desk.draft.show")].click()
     assert not bar.isVisible() and notes.note.text() == "dizzy in the call"
@@ -257,7 +261,10 @@ def test_a_note_of_before_writers_is_taken_back_after_a_question_and_else_it_say
     notes.undo.click()
     assert notes.sure.isVisible() and len(notes.own()) == 2
     assert "same login" in notes.notes.text().splitlines()[0]
-    look(window, "desk-note-older")
+    assert look(window, "note-older") == []
+    window.appearance.set_text(200)
+    assert look(window, "note-older-200") == []
+    window.appearance.set_text(100)
     # Something else done takes the question back.
     notes.note.setText("more")
     notes.add.click()

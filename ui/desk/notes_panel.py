@@ -6,13 +6,12 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.errors import TurnpostError
 from tracker.records.notes import MAX_TEXT, Note, NoteBook
 from ui import theme, words
 from ui.desk.small import desk_words, small_button
-from ui.widgets.flow import FlowRow
 
 
 class NotesPanel(QWidget):
@@ -39,19 +38,20 @@ class NotesPanel(QWidget):
         self.undo = small_button(words.say("desk.note.undo"))
         self.sure = small_button(words.say("desk.note.sure"))
         self.sure.hide()
-        scroll = QScrollArea()
+        self._scroll = scroll = QScrollArea()
         scroll.setWidget(self.notes)
         scroll.setWidgetResizable(True)
         scroll.setAccessibleName(words.say("desk.notes"))
-        row = FlowRow()
-        for button in (self.add, self.undo, self.sure):
-            row.addWidget(button)
+        row = QHBoxLayout()
+        row.addWidget(self.add)
+        row.addWidget(self.undo)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(desk_words(words.say("desk.notes"), bold=True))
         column.addWidget(scroll, 1)
         column.addWidget(self.note)
         column.addLayout(row)
+        column.addWidget(self.sure)
         self.add.clicked.connect(self.add_note)
         self.note.returnPressed.connect(self.add_note)
         self.undo.clicked.connect(self.undo_note)
@@ -147,6 +147,7 @@ class NotesPanel(QWidget):
         lines += [note_words(n) for n in reversed(self.own())]
         lines = lines or [words.say("desk.note.none")]
         self.notes.setText("\n".join([*lines, "", words.say("desk.note.kept")]))
+        self._scroll.verticalScrollBar().setValue(0)
 
     def _write(self, what: Callable[[], object]) -> bool:
         try:
