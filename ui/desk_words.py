@@ -198,6 +198,20 @@ DESK_WORDS: dict[str, object] = {
     "desk.note.add": QT_TRANSLATE_NOOP("turnpost", "Add note"),
     "desk.note.mark": QT_TRANSLATE_NOOP("turnpost", "Mark repetition not valid"),
     "desk.note.undo": QT_TRANSLATE_NOOP("turnpost", "Undo my last note"),
+    "desk.note.no_undo": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "There is nothing of yours to take back here: a note is taken back only by who wrote it, "
+        "on the computer on which it was written.",
+    ),
+    "desk.note.older": QT_TRANSLATE_NOOP(
+        "turnpost", "This older note may be of another computer with the same login: {note}"
+    ),
+    "desk.note.sure": QT_TRANSLATE_NOOP("turnpost", "Take this old note back"),
+    "desk.draft": QT_TRANSLATE_NOOP(
+        "turnpost", "Typed and not added to the notes yet, gone if you close now: {text}"
+    ),
+    "desk.draft.show": QT_TRANSLATE_NOOP("turnpost", "Go to the note"),
+    "desk.draft.drop": QT_TRANSLATE_NOOP("turnpost", "Close without it"),
     "desk.note.failed": QT_TRANSLATE_NOOP("turnpost", "Not saved: {why}"),
     "desk.note.kept": QT_TRANSLATE_NOOP(
         "turnpost", "Notes stand beside the measured figures, which never change."

@@ -216,16 +216,57 @@ def test_the_gravest_of_weeks_that_came_at_once_stays_below_what_is_recent(
     assert [(r.kind, r.older) for r in recent] == [(Kind.not_settled, False), (kind, True)]
 
 
-def test_an_older_reason_puts_nobody_before_who_has_a_recent_one() -> None:
+@pytest.mark.parametrize(
+    ("weekly", "stays"),
+    [
+        ({"falls": "once", "hurt": None}, True),
+        ({"falls": "once"}, True),
+        ({"falls": "more", "hurt": None}, True),
+        (MORE, True),
+        (HURT, True),
+        (ONCE, False),
+        ({"falls": "none"}, False),
+    ],
+)
+def test_an_older_fall_stays_unless_it_is_known_that_it_did_not_hurt(
+    weekly: Any, stays: bool
+) -> None:
+    weeks = [row(k) for k in range(1, 56)]
+    found = reasons([row(0, weekly=weekly), *weeks])
+    assert [(r.kind, r.older) for r in found] == ([(Kind.fell, True)] if stays else [])
+    # The answer that ended the session goes only where the fall's own line tells more of it.
+    (one,) = reasons([row(0, put_first=(TOLD_WEEKLY,), weekly=weekly, sets=()), *weeks])
+    assert one.kind == (Kind.fell if stays else Kind.red_flag) and one.older
+
+
+def test_older_reasons_stand_between_what_asks_for_a_call_and_what_can_wait() -> None:
+    weeks = [
+        row(28 + k, before=b, weekly={"medicines_changed": True})
+        for k, b in enumerate([1, 1, 1, 1, 2, 4, 5, 5, 5, 5])
+    ]
+    flag = {"ended": "red_flag", "put_first": (CHEST,), "sets": ()}
+    found = reasons([row(0, **flag), *weeks, row(38, before=5, not_settled=True)], plan=None)
+    assert [(r.kind, r.older) for r in found] == [
+        (Kind.not_settled, False),
+        (Kind.red_flag, True),
+        (Kind.rising, False),
+        (Kind.medicines, False),
+    ]
+    # As the desk puts them in order together with what it adds itself.
+    assert sorted(found, key=lambda r: r.order) == found
+
+
+def test_an_older_reason_comes_among_people_after_what_asks_for_a_call() -> None:
     weeks = [row(k) for k in range(1, 56)]
     flag = {"ended": "red_flag", "put_first": (CHEST,), "sets": ()}
     keys = [
         urgency(found, 1.0, "a")
         for found in (
             reasons([*weeks, row(56, ended="stopped_unwell")]),
-            reasons([row(40), row(53)]),
+            reasons([*weeks, row(56, not_settled=True)]),
             reasons([row(0, **flag), *weeks]),
             reasons([row(0, ended="stopped_unwell"), *weeks]),
+            reasons([row(40), row(53)]),
             reasons(weeks),
         )
     ]

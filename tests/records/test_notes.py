@@ -93,6 +93,22 @@ def test_the_same_login_on_two_computers_is_two_writers(tmp_path: Path) -> None:
         NoteBook(tmp_path, "clinic", "../x")
 
 
+def test_what_names_no_writer_is_withdrawn_by_the_same_login_and_by_no_other(
+    tmp_path: Path,
+) -> None:
+    old, lee = NoteBook(tmp_path, "clinic"), NoteBook(tmp_path, "lee", "f00d0000")
+    for session, text in (("s1", "first"), ("s2", "elsewhere"), ("s1", "last")):
+        old.add("note", session, text)
+    one = NoteBook(tmp_path, "clinic", "0a1b2c3d")
+    assert one.undo("s1") is None and lee.last_without_writer("s1") is None
+    found = one.last_without_writer("s1")
+    assert found is not None and found.text == "last"
+    lee.withdraw(found.id)
+    assert "last" in texts(one)
+    one.withdraw(found.id)
+    assert sorted(texts(one)) == sorted(texts(lee)) == ["elsewhere", "first"]
+
+
 def test_a_line_that_was_cut_off_takes_nothing_with_it(tmp_path: Path) -> None:
     book = NoteBook(tmp_path, "kim")
     book.add("note", "s1", "one")

@@ -84,12 +84,16 @@ def test_what_was_handed_out_is_no_other_plan(tmp_path: Path) -> None:
         rows = [row(0, plan_id="p")]
         read = Records(Path(), rows, list(files), [], 0, 0, complete=True)
         (person,) = people_of(read, START + timedelta(days=1))
-        return person.plan, [r.text for r in person.reasons if "plan files" in r.text]
+        said = [r.text for r in person.reasons if "plan files" in r.text or "handed" in r.text]
+        return person.plan, said
 
-    # Under the name that is offered, also once the plan itself has been changed.
+    # Under the name that is offered; once the plan or the copy has been changed, that is told.
     copy = ("wren/for-patient-plan.json", with_key(own))
-    assert found(("wren/plan.json", own), copy) == (own, [])
-    assert found(("wren/plan.json", changed), copy) == (changed, [])
+    differs = ["the plan taken differs from the one handed out: for-patient-plan.json"]
+    for files in ([("wren/plan.json", own), copy],):
+        assert found(*files) == found(*reversed(files)) == (own, [])
+    for files in ([("wren/plan.json", changed), copy],):
+        assert found(*files) == found(*reversed(files)) == (changed, differs)
     # Under another name: the same but for the keys, whichever was written first.
     for files in ([("a.json", own), ("b.json", with_key(own))],):
         assert found(*files) == found(*reversed(files)) == (own, [])
@@ -97,6 +101,22 @@ def test_what_was_handed_out_is_no_other_plan(tmp_path: Path) -> None:
     assert found(copy) == (with_key(own), [])
     other, told = found(("a.json", own), ("b.json", with_key(changed)))
     assert other == with_key(changed) and len(told) == 1
+
+
+def test_who_goes_back_to_what_was_before_has_the_newest_plan() -> None:
+    one = plan("p", "P-1").model_copy(update={"rest_s": 20.0})
+    two, again = one.model_copy(update={"rest_s": 40.0}), one.model_copy()
+    (person,) = people_of(
+        records(row(0, plan_id="p"), plans=(one, two, again)), START + timedelta(days=1)
+    )
+    assert person.plan is again
+    # So where all have keys; but a copy with keys of a plan without does not make it newer.
+    for files, taken in (
+        ((with_key(one), with_key(two), with_key(one)), 2),
+        ((one, two, with_key(one)), 1),
+    ):
+        (person,) = people_of(records(row(0, plan_id="p"), plans=files), START + timedelta(days=1))
+        assert person.plan is files[taken]
 
 
 def test_plans_stand_in_the_order_in_which_they_were_written(tmp_path: Path) -> None:

@@ -76,7 +76,7 @@ def open_desk(qtbot: QtBot, folder: Path, tmp_path: Path) -> Iterator[Open]:
 
     yield build
     for window in made:
-        window.close()
+        window.leaving.drop()
 
 
 def choose(window: DeskWindow, name: str) -> None:

@@ -15,10 +15,10 @@ from pytestqt.qtbot import QtBot
 
 from tests.records.clinic import TODAY
 from tests.records.test_folder import write
-from tests.ui.test_desk import Open, choose, folder, open_desk, open_last  # noqa: F401
+from tests.ui.test_desk import Open, choose, folder, look, open_desk, open_last  # noqa: F401
 from tracker.plan.files import load_plan
 from tracker.records.notes import NoteBook
-from ui import theme
+from ui import theme, words
 from ui.desk.trend_table import TrendRow
 from ui.desk.window import DeskWindow
 from ui.settings import Settings
@@ -42,7 +42,7 @@ def other_computer(qtbot: QtBot, folder: Path, tmp_path: Path) -> Iterator[Open]
 
     yield build
     for window in made:
-        window.close()
+        window.leaving.drop()
 
 
 def test_a_note_of_the_same_login_on_another_computer_is_not_undone(
@@ -190,3 +190,94 @@ def test_a_note_that_was_typed_waits_for_its_session(
     assert note.text() == "" and [n.text for n in NoteBook(folder, "x").notes()] == [
         "dizzy in the call"
     ]
+
+
+def test_closing_asks_about_a_note_that_was_typed_and_not_added(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+) -> None:
+    window = open_desk()
+    open_last(window, qtbot, "heron")
+    notes, bar = window.session_page.notes, window.leaving.bar
+    QTest.keyClicks(notes.note, "dizzy in the call")
+    assert not window.close() and window.isVisible() and bar.isVisible()
+    assert "dizzy in the call" in bar.said.text()
+    # Also where it waits for its session and another one is shown.
+    window.show_people()
+    open_last(window, qtbot, "wren")
+    assert not window.close()
+    assert look(window, "draft") == []
+    window.appearance.set_text(200)
+    assert not window.close()
+    assert look(window, "draft-200") == []
+    window.appearance.set_text(100)
+    buttons = {b.text(): b for b in bar.buttons}
+    buttons[words.say("desk.draft.show")].click()
+    assert not bar.isVisible() and notes.note.text() == "dizzy in the call"
+    assert window.stack.currentWidget() is window.session_page
+    notes.note.setText("  ")
+    assert notes.drafts() == {}
+    notes.note.setText("dizzy in the call")
+    assert not window.close()
+    {b.text(): b for b in bar.buttons}[words.say("desk.draft.drop")].click()
+    assert not window.isVisible()
+
+
+def test_a_note_that_came_back_is_no_reason_of_not_valid_unless_somebody_types_on(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    folder: Path,  # noqa: F811
+) -> None:
+    window = open_desk()
+    open_last(window, qtbot, "heron")
+    notes = window.session_page.notes
+    QTest.keyClicks(notes.note, "to be asked")
+    window.show_people()
+    open_last(window, qtbot, "heron")
+    notes.mark(0, 1)
+    assert notes.note.text() == "to be asked"
+    QTest.keyClicks(notes.note, ": sneezed")
+    notes.mark(0, 2)
+    assert notes.note.text() == ""
+    found = {n.repetition: n.text for n in NoteBook(folder, "x").notes()}
+    assert found == {1: "", 2: "to be asked: sneezed"}
+
+
+def test_a_note_of_before_writers_is_taken_back_after_a_question_and_else_it_says_why_not(
+    open_desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    folder: Path,  # noqa: F811
+) -> None:
+    window = open_desk()
+    open_last(window, qtbot, "heron")
+    notes = window.session_page.notes
+    NoteBook(folder, "somebody").add("note", notes.session, "of somebody else")
+    old = NoteBook(folder, notes.book.author)
+    old.add("note", notes.session, "of before")
+    notes.note.setText("of now")
+    notes.add.click()
+    notes.undo.click()
+    assert "of now" not in notes.notes.text() and notes.sure.isHidden()
+    notes.undo.click()
+    assert notes.sure.isVisible() and len(notes.own()) == 2
+    assert "same login" in notes.notes.text().splitlines()[0]
+    assert look(window, "note-older") == []
+    window.appearance.set_text(200)
+    assert look(window, "note-older-200") == []
+    window.appearance.set_text(100)
+    # Something else done takes the question back.
+    notes.note.setText("more")
+    notes.add.click()
+    assert notes.sure.isHidden()
+    notes.undo_older()
+    assert len(notes.own()) == 3
+    notes.undo.click()
+    notes.undo.click()
+    written = old.path.read_bytes()
+    notes.sure.click()
+    assert [n.text for n in notes.own()] == ["of somebody else"] and notes.sure.isHidden()
+    # Each file has one writer still.
+    assert old.path.read_bytes() == written
+    notes.undo.click()
+    assert "nothing of yours" in notes.notes.text().splitlines()[0]
+    assert [n.text for n in notes.own()] == ["of somebody else"]

@@ -110,6 +110,31 @@ def test_another_name_leaves_the_older_file_alone(
     assert window.document.path == tmp_path / "other.json"
 
 
+def test_another_plan_is_replaced_under_no_answer(
+    open_editor: OpenEditor, file: Path, tmp_path: Path
+) -> None:
+    """Somebody else's plan in the folder of all: one mistyped name must not end it."""
+    theirs = tmp_path / "theirs.json"
+    theirs.write_text(changed("plan_id", "another"), encoding="utf-8")
+    before = theirs.read_bytes()
+    window = open_editor(file)
+    enter(window, ("rest_s",), "45")
+    window.files.save_as()
+    window.bar.path.setText(str(theirs))
+    answer(window, "edit.save")
+    assert "holds a plan" in asked(window) and "Save the plan where?" in asked(window)
+    with pytest.raises(InputError):
+        window.document.save(theirs)
+    assert theirs.read_bytes() == before and window.document.dirty
+    # Its own may be, also after it was saved elsewhere in between; not once another is open.
+    window.document.save(tmp_path / "mine.json")
+    window.document.save(file)
+    assert load_plan(file).rest_s == 45
+    window.document.open(theirs)
+    with pytest.raises(InputError):
+        window.document.save(file)
+
+
 def full(*_words: object) -> None:
     raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
 

@@ -299,6 +299,33 @@ def test_a_plan_is_handed_out_with_the_key_and_its_words(
     assert "can't be read" in page.work.said.text() and not page.work.plan_words.isVisible()
 
 
+def test_a_hand_out_replaces_its_own_older_copy_alone(
+    desk: Open, qtbot: QtBot, key: keys.ClinicKey, tmp_path: Path
+) -> None:
+    mine = parse_plan(TEXT)
+    plan, out = tmp_path / "plan.json", tmp_path / "out.json"
+    save_plan(plan, mine)
+    window = desk()
+    window.show_exchange()
+    page = window.exchange
+    others = [mine.model_copy(update=u) for u in ({"plan_id": "other"}, {"person": "P-99"})]
+    for other in others:
+        save_plan(out, other)
+        before = out.read_bytes()
+        page.out.hand_out(plan, out)
+        done(window, qtbot)
+        assert "holds a plan" in page.work.said.text() and out.read_bytes() == before
+    before = plan.read_bytes()
+    page.out.hand_out(plan, plan)
+    done(window, qtbot)
+    assert "name another file" in page.work.said.text() and plan.read_bytes() == before
+    save_plan(out, mine.model_copy(update={"rest_s": 99.0}))
+    page.out.hand_out(plan, out)
+    done(window, qtbot)
+    made = load_plan(out)
+    assert made.rest_s == mine.rest_s and made.hand_over is not None
+
+
 def test_keys_are_left_out_of_a_plan(
     desk: Open, qtbot: QtBot, key: keys.ClinicKey, tmp_path: Path
 ) -> None:

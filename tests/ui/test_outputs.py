@@ -13,13 +13,17 @@ import pytest
 
 from tests.handover.made import everything, pair, plan_with, write_session
 from tests.plan.examples import TEXT
+from tests.session.synthetic import steps, turns_samples
 from tracker.handover import crypt
 from tracker.handover.sending import hand_over
-from tracker.outputs import CLIP_SUMMARY, HeldDataError, kind_of, must_harm_nothing
+from tracker.outputs import CLIP_SUMMARY, TRACE, HeldDataError, kind_of, must_harm_nothing
 from tracker.plan.files import save_plan
 from tracker.records.notes import NoteBook
+from tracker.session.clip_run import run_samples
+from tracker.session.live import SessionInfo
 from tracker.session.saving import SUMMARY_NAME
 from ui.cli import main
+from ui.commands import measure
 
 REPORTS = ("pdf", "pdf-details", "html", "csv", "repetitions-csv", "fhir")
 
@@ -105,6 +109,85 @@ def test_measuring_a_clip_is_refused_before_it_begins(tmp_path: Path) -> None:
         assert main(["measure", str(tmp_path / "no.mp4"), "--out", str(path)]) == 2
         with pytest.raises(HeldDataError):
             must_harm_nothing(path)
+
+
+FILMS = {
+    "mp4": b"\0\0\0\x20ftypisom",
+    "mov": b"\0\0\0\x08wide",
+    "avi": b"RIFF\x10\0\0\0AVI LIST",
+    "mkv": b"\x1aE\xdf\xa3\x01",
+    "mpg": b"\0\0\x01\xba!",
+    "ts": b"G" + 187 * b"\0" + b"G" + 187 * b"\0" + b"G",
+    "png": b"\x89PNG\r\n\x1a\n",
+    "jpg": b"\xff\xd8\xff\xe0",
+    "webp": b"RIFF\x10\0\0\0WEBPVP8 ",
+}
+
+
+@pytest.mark.parametrize("ending", FILMS)
+def test_no_output_takes_the_place_of_a_video_or_a_picture(
+    ending: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The beginnings are those of the formats, from memory; the two first words of each command
+    are the same file, as when a name is given twice by mistake."""
+    film = tmp_path / f"c.{ending}"
+    film.write_bytes(FILMS[ending] + b"0" * 400)
+    session = str(write_session(tmp_path, "2026-11-20"))
+    before = everything(tmp_path)
+    for words in (
+        ["measure", str(film), "--out", str(film)],
+        ["check", str(film), "--exercise", "turns-on-target", "--out", str(film)],
+        ["report", session, "--pdf", str(film)],
+    ):
+        assert main(words) == 2
+        assert "name another file" in capsys.readouterr().err
+    assert everything(tmp_path) == before
+
+
+def test_nor_that_of_what_it_is_made_from(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """By the file and not by its name, and whatever it holds."""
+    clip, other = tmp_path / "c.mp4", tmp_path / "other.csv"
+    clip.write_bytes(b"no format that is known")
+    other.symlink_to(clip)
+    for to in (clip, other):
+        assert main(["measure", str(clip), "--out", str(to)]) == 2
+        assert "is read for this" in capsys.readouterr().err
+        words = ["check", str(clip), "--exercise", "turns-on-target"]
+        assert main([*words, "--out", str(to)]) == 2
+        assert "is read for this" in capsys.readouterr().err
+    assert clip.read_bytes() == b"no format that is known"
+
+
+def test_what_a_command_has_made_from_a_clip_it_makes_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A summary and a trace of no session, in a folder of their own as well."""
+    source = write_session(tmp_path / "clinic", "2026-11-20") / "trace.csv"
+    out = tmp_path / "out"
+    out.mkdir()
+    words = ["check", str(source), "--exercise", "turns-on-target", "--out"]
+    for _ in range(2):
+        assert main([*words, str(out / SUMMARY_NAME)]) == 0
+    record = run_samples(turns_samples(to_s=8.0), steps(to_s=8.0), SessionInfo())
+    monkeypatch.setattr(measure, "measure_clip", lambda *_: record)
+    film = tmp_path / "c.mp4"
+    film.write_bytes(FILMS["mp4"])
+    for to in (tmp_path / "t.csv", out / "trace.csv"):
+        for _ in range(2):
+            assert main(["measure", str(film), "--out", str(to)]) == 0
+        assert kind_of(to) == TRACE
+    # The other command made it; and beside a session it is a session's, whatever its name.
+    assert main([*words, str(out / "trace.csv")]) == 2
+    assert main(["measure", str(film), "--out", str(out / SUMMARY_NAME)]) == 2
+    beside = source.with_name("t.csv")
+    beside.write_bytes(source.read_bytes())
+    for to in (source, beside):
+        assert main(["measure", str(film), "--out", str(to)]) == 2
+    (out / SUMMARY_NAME).write_bytes(source.with_name(SUMMARY_NAME).read_bytes())
+    assert main(["measure", str(film), "--out", str(out / "trace.csv")]) == 2
+    assert main([*words, str(out / SUMMARY_NAME)]) == 2
 
 
 def test_documents_and_clips_own_summaries_are_made_again(tmp_path: Path) -> None:

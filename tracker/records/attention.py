@@ -2,10 +2,10 @@
 
 Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
 were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
-that did not settle; then symptoms that rise, medicines that changed, practice against the
-plan, gaze that fell, figures that can't be trusted, a condition of the plan that is met. Last,
-marked as older, comes the gravest of what happened longer ago. Nothing here finds an illness: it
-says what was answered and measured.
+that did not settle; then, marked as older, the gravest of what happened longer ago; then
+symptoms that rise, medicines that changed, practice against the plan, gaze that fell, figures that
+can't be trusted, a condition of the plan that is met. Nothing here finds an illness: it says what
+was answered and measured.
 """
 
 from __future__ import annotations
@@ -28,9 +28,9 @@ from tracker.session.weekly import FELL, TOLD_WEEKLY
 #: What happened longer before the person's own last session is no longer put first. It
 #: counts from their last session and not from today: who stopped after a red flag and
 #: never came back is not forgotten (own choice: the length of adherence's window).
-#: Of the gravest kinds it stays a reason, marked as older and below all recent ones: many
-#: weeks may come in one file, and nobody knows here what a therapist has looked at. They
-#: are not put first, or in a year everybody would be.
+#: Of the gravest kinds it stays a reason, marked as older, below all recent ones that are said
+#: with a call in mind and above what can wait: many weeks may come in one file, and nobody knows
+#: here what a therapist has looked at. They are not put first, or in a year everybody would be.
 RECENT_DAYS = 28
 #: A person whose figures are in doubt in so many of the last sets (own choice).
 DOUBT_SHARE = 0.5
@@ -85,9 +85,9 @@ class Reason:
         return self.kind in FIRST and not self.older
 
     @property
-    def order(self) -> tuple[bool, Kind]:
+    def order(self) -> tuple[int, Kind]:
         """Key that puts the reasons of one person in order."""
-        return (self.older, self.kind)
+        return (0 if self.first else 1 if self.older else 2, self.kind)
 
 
 def reasons_of(
@@ -115,13 +115,13 @@ def reasons_of(
         _from_sessions(Kind.unwell, recent, _unwell),
         _from_sessions(Kind.spin, recent, _spin),
         _from_sessions(Kind.not_settled, recent, _not_settled),
+        *_older(older),
         *_rising(series),
         _from_sessions(Kind.medicines, recent, _medicines),
         _practice(adherence),
         *_gaze(series),
         _doubt(rows),
         *_conditions(rows, conditions),
-        *_older(older),
     ]
     return [r for r in found if r is not None]
 
@@ -129,8 +129,8 @@ def reasons_of(
 def _older(rows: Sequence[SessionRow]) -> list[Reason]:
     """The gravest kinds of what happened longer ago, one line each."""
     found = [
-        _from_sessions(Kind.red_flag, rows, _red_flag),
-        _from_sessions(Kind.fell, rows, _fell_and_hurt, _how_grave),
+        _from_sessions(Kind.red_flag, rows, _red_flag_older),
+        _from_sessions(Kind.fell, rows, _fell_older, _how_grave),
         _from_sessions(Kind.possible_fall, rows, _fall, _how_grave_drop),
         _from_sessions(Kind.unwell, rows, _unwell),
         _from_sessions(Kind.spin, rows, _spin),
@@ -148,7 +148,7 @@ def urgency(reasons: Sequence[Reason], share: float | None, name: str) -> tuple[
 
 
 #: After every reason.
-_NOTHING = (True, len(Kind))
+_NOTHING = (2, len(Kind))
 
 
 def _or_one(share: float | None) -> float:
@@ -184,9 +184,10 @@ def _from_sessions(
     return Reason(kind, text, row.day, row.place, len(told), told[-1][0].day)
 
 
-def _red_flag(row: SessionRow) -> str:
+def _red_flag(row: SessionRow, fell: Callable[[SessionRow], str] | None = None) -> str:
+    """Answers that are red flags; ``fell`` gives the line of a fall that is shown beside it."""
     asked = [q for q in row.put_first if q in (*EMERGENCY, *CALL, TOLD_WEEKLY)]
-    if TOLD_WEEKLY in asked and _fell(row):
+    if TOLD_WEEKLY in asked and (fell or _fell)(row):
         # The line of the fall says more of it; twice it would look like two.
         asked.remove(TOLD_WEEKLY)
         if not asked:
@@ -203,8 +204,17 @@ def _fell(row: SessionRow) -> str:
     return telling.fell(row.weekly)
 
 
-def _fell_and_hurt(row: SessionRow) -> str:
-    return _fell(row) if row.weekly.get("hurt") is True else ""
+def _fell_older(row: SessionRow) -> str:
+    """A fall of longer ago: all but a single one that is known not to have hurt.
+
+    Whether it hurt may have been passed over, and then nobody knows that it did not.
+    """
+    harmless = row.weekly.get("hurt") is False and row.weekly.get("falls") != "more"
+    return "" if harmless else _fell(row)
+
+
+def _red_flag_older(row: SessionRow) -> str:
+    return _red_flag(row, _fell_older)
 
 
 def _how_grave(row: SessionRow) -> tuple[bool, ...]:

@@ -6,7 +6,8 @@ two computers of a clinic often have the same login. Nothing is ever changed in 
 undo is one more line that withdraws an earlier one. So two therapists who share a folder never
 undo each other's work, and copies that a synced
 folder has made of a file can simply be read together: a line is known by its ``id``.
-Files of before there were writers are read, and nobody withdraws what stands in them.
+Files of before there were writers are read; what stands in them is withdrawn by the same login
+alone, since nobody can tell any more which computer wrote it.
 Scores of questionnaires stand in the same files (:mod:`tracker.records.questionnaires`).
 The measured data is never touched; a mark only stands beside it.
 """
@@ -121,10 +122,10 @@ class NoteBook:
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 lines.setdefault(str(line.get("id")), line)
-        # Only who wrote a line withdraws it.
-        withdrawn = {
-            (*_whose(r), r.get("of")) for r in lines.values() if r.get("kind") == "withdrawn"
-        }
+        # Only who wrote a line withdraws it; of one without a writer the login has to do.
+        gone = [r for r in lines.values() if r.get("kind") == "withdrawn"]
+        withdrawn = {(*_whose(r), r.get("of")) for r in gone}
+        withdrawn |= {(r.get("author"), "", r.get("of")) for r in gone}
         return [
             (r, (*_whose(r), r.get("id")) in withdrawn)
             for r in lines.values()
@@ -165,8 +166,17 @@ class NoteBook:
         self.withdraw(own[-1].id)
         return own[-1]
 
+    def last_without_writer(self, session: str) -> Note | None:
+        """The newest note of the same login on a session that names no writer; None without one.
+
+        It may be of another computer, so it is withdrawn only after a question.
+        """
+        mine = [n for n in self._in_order() if (n.author, n.writer) == (self.author, "")]
+        found = [n for n in mine if n.session == session]
+        return found[-1] if found else None
+
     def withdraw(self, line_id: str) -> None:
-        """Withdraw one of the author's own lines.
+        """Withdraw one of the author's own lines, or one of the same login without a writer.
 
         Raises
         ------

@@ -14,6 +14,7 @@ from tracker.records.attention import Kind, Reason, reasons_of, urgency
 from tracker.records.conditions import Standing, conditions_of
 from tracker.records.gaze_minutes import GazeMinutes, gaze_minutes
 from tracker.records.index import Records, without_collecting
+from tracker.records.places import clean
 from tracker.records.rows import SessionRow
 from tracker.records.series import Series, series_of
 
@@ -86,9 +87,11 @@ def people_of(records: Records, today: date) -> list[Person]:
             continue
         groups.setdefault(row.person or NO_NAME, []).append(row)
     to_day = count_to(records.rows, today)
-    plans = without_copies(records.plans)
+    plans, copies = without_copies(records.plans), handed_out(records.plans)
     with without_collecting():
-        people = [_person(name, rows, plans, to_day, today) for name, rows in groups.items()]
+        people = [
+            _person(name, rows, plans, to_day, today, copies) for name, rows in groups.items()
+        ]
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
 
 
@@ -112,24 +115,31 @@ def without_copies(plans: Sequence[tuple[str, Plan]]) -> list[Plan]:
     """Plans without the copies that were handed out, in their order.
 
     Such a copy is known by its name, whatever has become of the plan since, and by its content:
-    all but the keys is that of another file. Where a copy is all there is, it is the plan.
+    all but the keys is that of another file. Where a copy is all there is, it is the plan. Of
+    several that are alike the newest stays: who has gone back to what was before means that.
     """
-    copies = [PurePosixPath(path).name.startswith(HANDED_OUT) for path, _ in plans]
-    whose = {_whose(plan) for (_, plan), copy in zip(plans, copies, strict=True) if not copy}
-    left = [
-        plan
-        for (_, plan), copy in zip(plans, copies, strict=True)
-        if not copy or _whose(plan) not in whose
-    ]
-    # The plan itself before its copy: it has no keys, or else was written earlier.
+    copies = {id(plan) for _, plan in handed_out(plans)}
+    left = [plan for _, plan in plans if id(plan) not in copies]
+    # The plan itself before its copy: it has no keys, or else was written later.
     kept: dict[tuple[str, str | None], list[tuple[Plan, Plan]]] = {}
-    for plan in sorted(left, key=lambda p: p.hand_over is not None):
-        alike = kept.setdefault(_whose(plan), [])
-        bare = plan.model_copy(update={"hand_over": None})
+    newest_first = left[::-1]
+    for plan in sorted(newest_first, key=lambda p: p.hand_over is not None):
+        alike, bare = kept.setdefault(_whose(plan), []), _bare(plan)
         if not any(bare == other for other, _ in alike):
             alike.append((bare, plan))
     own = {id(plan) for alike in kept.values() for _, plan in alike}
     return [plan for plan in left if id(plan) in own]
+
+
+def handed_out(plans: Sequence[tuple[str, Plan]]) -> list[tuple[str, Plan]]:
+    """Copies that were handed out, by their names, of plans that are here themselves."""
+    copies = [PurePosixPath(path).name.startswith(HANDED_OUT) for path, _ in plans]
+    here = {_whose(plan) for (_, plan), copy in zip(plans, copies, strict=True) if not copy}
+    return [one for one, copy in zip(plans, copies, strict=True) if copy and _whose(one[1]) in here]
+
+
+def _bare(plan: Plan) -> Plan:
+    return plan.model_copy(update={"hand_over": None})
 
 
 def _whose(plan: Plan) -> tuple[str, str | None]:
@@ -171,8 +181,24 @@ def _unlike(candidates: Sequence[Plan], name: str) -> list[Reason]:
     return [Reason(Kind.doubt, text)]
 
 
+def _not_handed_out(plan: Plan | None, copies: Sequence[tuple[str, Plan]]) -> list[Reason]:
+    """Said where somebody has another plan in hand than the one that is taken here."""
+    if plan is None:
+        return []
+    alike = [(path, p) for path, p in copies if _whose(p) == _whose(plan)]
+    differ = [clean(PurePosixPath(path).name) for path, p in alike if _bare(p) != _bare(plan)]
+    return [
+        Reason(Kind.doubt, f"the plan taken differs from the one handed out: {n}") for n in differ
+    ]
+
+
 def _person(
-    name: str, rows: list[SessionRow], plans: Sequence[Plan], to_day: date, today: date
+    name: str,
+    rows: list[SessionRow],
+    plans: Sequence[Plan],
+    to_day: date,
+    today: date,
+    copies: Sequence[tuple[str, Plan]] = (),
 ) -> Person:
     candidates = _candidates(rows, name, plans)
     plan = candidates[0] if candidates else None
@@ -189,5 +215,6 @@ def _person(
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)
-    reasons = sorted([*reasons, *_unlike(candidates, name)], key=lambda r: r.order)
+    of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
+    reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
     return Person(name, rows, plan, adherence, reasons, conditions)

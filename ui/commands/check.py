@@ -67,7 +67,8 @@ def run(args: argparse.Namespace) -> int:
     find_exercise(args.exercise)
     plan, asked = _planned(args)
     if args.out is not None:
-        must_harm_nothing(args.out, replaces=CLIP_SUMMARY)
+        named = [p for p in (args.source, args.stage, args.plan) if p is not None]
+        must_harm_nothing(args.out, replaces=CLIP_SUMMARY, inputs=named)
     stage = find_stage(args.source, args.stage)
     is_trace = args.source.suffix.lower() in TRACE_SUFFIXES
     judge = _judge_trace if is_trace else _judge_clip

@@ -26,11 +26,12 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
 
 def run(args: argparse.Namespace) -> int:
     """Measure and write."""
-    from tracker.outputs import must_harm_nothing
+    from tracker.outputs import TRACE, must_harm_nothing
     from tracker.session.trace import format_trace, save_trace
 
     if args.out is not None:
-        must_harm_nothing(args.out)
+        named = [p for p in (args.clip, args.stage) if p is not None]
+        must_harm_nothing(args.out, replaces=TRACE, inputs=named)
     stage = find_stage(args.clip, args.stage)
     log = whole_clip(None) if stage is None else unjudged(stage)
     record = measure_clip(args.clip, log, (), _say)

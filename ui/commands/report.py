@@ -83,7 +83,7 @@ def run(args: argparse.Namespace) -> int:
     if "trends_csv" in wanted and args.trends is None:
         raise InputError("--trends-csv needs --trends FOLDER, the folder with all their sessions")
     for path in wanted.values():
-        must_harm_nothing(path)
+        must_harm_nothing(path, inputs=[_summary_file(p) for p in args.summaries])
     records = read_records(args.summaries)
     if book is not None:
         records = with_marks(records, book.notes())

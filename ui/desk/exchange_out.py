@@ -97,7 +97,7 @@ class HandingOut(Block):
 
         def write() -> Plan:
             plan = with_keys(load_plan(path), plain=plain, own_only=own_only, drop=drop)
-            must_harm_nothing(to, replaces=A_PLAN)
+            must_harm_nothing(to, replaces=A_PLAN if _is_copy(to, plan) else "", inputs=[path])
             save_plan(to, plan)
             return plan
 
@@ -151,6 +151,15 @@ class HandingOut(Block):
         title, kinds = words.say("exchange.which"), words.say("exchange.plans")
         name, _ = QFileDialog.getOpenFileName(self, title, str(self._folder()), kinds)
         return Path(name) if name else None
+
+
+def _is_copy(to: Path, plan: Plan) -> bool:
+    """Whether the file there is the same person's same plan: an older copy, as a rule."""
+    try:
+        there = load_plan(to)
+    except TurnpostError:
+        return False
+    return (there.plan_id, there.person) == (plan.plan_id, plan.person)
 
 
 def _reader_words(plan: Plan) -> list[str]:

@@ -25,6 +25,9 @@ class NotesPanel(QWidget):
         #: Folder and session -> what was typed there and not added yet.
         self._typed: dict[tuple[Path, str], str] = {}
         self._at = (book.folder, "")
+        #: What was typed before and came back, until somebody types on.
+        self._came_back = ""
+        self._older: Note | None = None
         self.notes = desk_words()
         self.notes.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.note = QLineEdit()
@@ -33,7 +36,9 @@ class NotesPanel(QWidget):
         self.note.setMaxLength(MAX_TEXT)
         self.add = small_button(words.say("desk.note.add"))
         self.undo = small_button(words.say("desk.note.undo"))
-        scroll = QScrollArea()
+        self.sure = small_button(words.say("desk.note.sure"))
+        self.sure.hide()
+        self._scroll = scroll = QScrollArea()
         scroll.setWidget(self.notes)
         scroll.setWidgetResizable(True)
         scroll.setAccessibleName(words.say("desk.notes"))
@@ -46,9 +51,12 @@ class NotesPanel(QWidget):
         column.addWidget(scroll, 1)
         column.addWidget(self.note)
         column.addLayout(row)
+        column.addWidget(self.sure)
         self.add.clicked.connect(self.add_note)
         self.note.returnPressed.connect(self.add_note)
         self.undo.clicked.connect(self.undo_note)
+        self.sure.clicked.connect(self.undo_older)
+        self.note.textEdited.connect(self._typed_on)
 
     def set_percent(self, percent: int) -> None:
         """The words of what Qt draws."""
@@ -59,8 +67,17 @@ class NotesPanel(QWidget):
         self._typed[self._at] = self.note.text()
         self.session = session
         self._at = (self.book.folder, session)
-        self.note.setText(self._typed.pop(self._at, ""))
+        self._came_back = self._typed.pop(self._at, "")
+        self.note.setText(self._came_back)
         self._show()
+
+    def drafts(self) -> dict[tuple[Path, str], str]:
+        """Folder and session -> what was typed there and not added, the one shown first."""
+        found = {self._at: self.note.text(), **self._typed}
+        return {at: text.strip() for at, text in found.items() if text.strip()}
+
+    def _typed_on(self) -> None:
+        self._came_back = ""
 
     def own(self) -> list[Note]:
         """Notes on this session, oldest first."""
@@ -79,28 +96,58 @@ class NotesPanel(QWidget):
         text = self.note.text().strip()
         if text and self._write(lambda: self.book.add("note", self.session, text)):
             self.note.clear()
+            self._came_back = ""
 
     def mark(self, set_number: int, repetition: int) -> None:
-        """Mark a repetition as not valid; what was typed says why."""
-        text = self.note.text()
-        if repetition not in self.marked(set_number) and self._write(
+        """Mark a repetition as not valid; what was typed says why.
+
+        What was typed before for something else, and came back, does not.
+        """
+        text = "" if self._came_back else self.note.text()
+        if repetition in self.marked(set_number):
+            return
+        written = self._write(
             lambda: self.book.add(
                 "not_valid", self.session, text, set_number=set_number, repetition=repetition
             )
-        ):
+        )
+        if written and not self._came_back:
             self.note.clear()
 
     def undo_note(self) -> None:
-        """Withdraw one's own last note on this session."""
-        if self.session:
-            self._write(lambda: self.book.undo(self.session))
+        """Withdraw one's own last note on this session.
+
+        One of before notes had a writer may be of another computer with the same login: it is
+        asked about. Where there is nothing to withdraw, that is said.
+        """
+        if not self.session:
+            return
+        undone: list[Note | None] = []
+        if not self._write(lambda: undone.append(self.book.undo(self.session))) or undone[0]:
+            return
+        older = self.book.last_without_writer(self.session)
+        if older is None:
+            self._show(words.say("desk.note.no_undo"))
+            return
+        self._show(words.say("desk.note.older", note=note_words(older)))
+        self._older = older
+        self.sure.show()
+
+    def undo_older(self) -> None:
+        """Withdraw the note that was asked about."""
+        older = self._older
+        if older is not None:
+            self._write(lambda: self.book.withdraw(older.id))
 
     def _show(self, fault: str = "") -> None:
-        """Show the notes, and why one could not be saved."""
+        """Show the notes, and before them what is to be said; what was asked is taken back."""
+        self._older = None
+        self.sure.hide()
         lines = [fault] if fault else []
         lines += [note_words(n) for n in reversed(self.own())]
         lines = lines or [words.say("desk.note.none")]
         self.notes.setText("\n".join([*lines, "", words.say("desk.note.kept")]))
+        self._scroll.verticalScrollBar().setValue(0)
 
     def _write(self, what: Callable[[], object]) -> bool:
         try:

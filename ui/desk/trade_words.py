@@ -62,6 +62,7 @@ _SENTENCES = (
     "figures can't be trusted in {bad} of the last {all} sets: {why}",
     "condition met: {what}",
     "{count} plan files differ and start on the same day: the newest file is taken",
+    "the plan taken differs from the one handed out: {words}",
     "older: {text}",
     "{text} ({count} sessions, the last one shown)",
     "{text} ({count} sessions, the gravest one shown)",

@@ -34,10 +34,12 @@ from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
+from ui.desk.leaving import Leaving
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
 from ui.desk.reading import FolderReading, Found
 from ui.desk.session_page import SessionPage
+from ui.desk.session_table import note_key
 from ui.desk.small import desk_words, small_button
 from ui.desk.together import new_session_folder, plan_path
 from ui.desk.trace_view import TraceView
@@ -106,6 +108,7 @@ class DeskWindow(QWidget):
         self.session_page = SessionPage(self._book)
         self.exchange = ExchangePage(lambda: self.reading.folder, settings)
         self.setAcceptDrops(True)
+        self.leaving = Leaving(self.session_page.notes, self._show_noted, self.close)
         self.stack = QStackedWidget()
         self.appearance = Appearance(self, settings, also=self._fault_text)
         self._arrange()
@@ -160,6 +163,7 @@ class DeskWindow(QWidget):
         column.addLayout(head)
         column.addLayout(status)
         column.addWidget(self.fault_list)
+        column.addWidget(self.leaving.bar)
         column.addWidget(self.stack, 1)
         self.fault_list.hide()
 
@@ -383,6 +387,7 @@ class DeskWindow(QWidget):
     # --- looks ---
 
     def _fault_text(self, percent: int) -> None:
+        self.leaving.bar.set_percent(percent)
         self.fault_list.setFont(theme.font("desk", percent))
         self.fault_list.setMaximumHeight(6 * self.fault_list.fontMetrics().height())
 
@@ -391,8 +396,11 @@ class DeskWindow(QWidget):
         return tab_order.step(self, forward=forward)
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """End what goes on beside the window; an unsaved plan keeps it open."""
+        """End what goes on beside the window; an unsaved plan or note keeps it open."""
         if self.editor is not None and not self.editor.close():
+            event.ignore()
+            return
+        if not self.leaving.may_close():
             event.ignore()
             return
         self._timer.stop()
@@ -402,6 +410,16 @@ class DeskWindow(QWidget):
         self.exchange.close_jobs()
         self.settings.sync()
         super().closeEvent(event)
+
+    def _show_noted(self, session: str) -> None:
+        """Show the session that notes know by this key, where it is here."""
+        people = [] if self.found is None else self.found.people
+        found = next(((p, r) for p in people for r in p.rows if note_key(r) == session), None)
+        if found is None:
+            return
+        self.stack.setCurrentWidget(self.session_page)
+        if self.session_page.notes.session != session:
+            self.session_page.open_session(self.reading.folder, *found)
 
 
 def _dropped(event: QDropEvent) -> Path | None:

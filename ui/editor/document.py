@@ -68,6 +68,8 @@ class Document(QObject):
         self._written: dict[FilePath, bytes] = {}
         #: What each file held when it was last opened or saved here.
         self._known: dict[FilePath, bytes] = {}
+        #: Files that hold this very plan, because it came from there or was saved there.
+        self._own: set[FilePath] = set()
         self._state: State | None = None
         self._sessions: tuple[str | None, Sequence[SessionRow]] | None = None
 
@@ -125,6 +127,7 @@ class Document(QObject):
     def begin(self, data: Data, path: FilePath | None = None) -> None:
         """Begin with a plan; the steps of the one before are gone."""
         self.path = path
+        self._own = set() if path is None else {path.absolute()}
         self.stack.clear()
         self._set(data, (PLAN, None))
 
@@ -160,6 +163,16 @@ class Document(QObject):
         known = self._known.get(path.absolute())
         return known is not None and path.exists() and _bytes_of(path) != known
 
+    def must_harm_nothing(self, path: FilePath) -> None:
+        """Refuse a place where something else is lost; a plan only gives way to itself.
+
+        Raises
+        ------
+        InputError
+            As :func:`tracker.outputs.must_harm_nothing`.
+        """
+        must_harm_nothing(path, replaces=A_PLAN if path.absolute() in self._own else "")
+
     def save(self, path: FilePath) -> None:
         """Write the plan, whole or not at all; nobody can practise one that has faults.
 
@@ -172,10 +185,11 @@ class Document(QObject):
         """
         plan = self.state.plan
         text = text_of(self.data) if plan is None else format_plan(plan)
-        must_harm_nothing(path, replaces=A_PLAN)
+        self.must_harm_nothing(path)
         write_atomically(path, text)
         self._written[path.absolute()] = self._known[path.absolute()] = text.encode("utf-8")
         self.path = path
+        self._own.add(path.absolute())
         self.stack.setClean()
         self.changed.emit()
 

@@ -125,6 +125,12 @@ class FilesPart:
         self._bar.ask(words.say("edit.unfinished", count=count), answers)
 
     def _save_to(self, path: Path, then: Callable[[], None]) -> None:
+        try:
+            # Nobody is asked whether to replace what may not be replaced.
+            self._document.must_harm_nothing(path)
+        except InputError as error:
+            self._ask_place(then, words.say("edit.not_saved", why=str(error)))
+            return
         if self._document.is_foreign(path):
             answers = [
                 (words.say("edit.replace.other"), lambda: self._ask_place(then)),

@@ -2797,6 +2797,11 @@
             <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
         </message>
         <message>
+            <source>the plan taken differs from the one handed out: {words}</source>
+            <comment>the plan taken differs from the one handed out: {words}</comment>
+            <translation>الخطة المعتمدة هنا تختلف عن الخطة التي سُلِّمت: {words}</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>
@@ -4915,6 +4920,21 @@
             <translation>كان تتبع الوجه صعبًا</translation>
         </message>
         <message>
+            <source>Typed and not added to the notes yet, gone if you close now: {text}</source>
+            <comment>desk.draft</comment>
+            <translation>مكتوب ولم يُضَف بعد إلى الملاحظات، ويضيع إن أغلقت الآن: {text}</translation>
+        </message>
+        <message>
+            <source>Close without it</source>
+            <comment>desk.draft.drop</comment>
+            <translation>أغلق بدونها</translation>
+        </message>
+        <message>
+            <source>Go to the note</source>
+            <comment>desk.draft.show</comment>
+            <translation>اذهب إلى الملاحظة</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}، {length} ث</translation>
@@ -5190,9 +5210,24 @@
             <translation>تعليم المرة غير صالحة</translation>
         </message>
         <message>
+            <source>There is nothing of yours to take back here: a note is taken back only by who wrote it, on the computer on which it was written.</source>
+            <comment>desk.note.no_undo</comment>
+            <translation>لا يوجد هنا شيء لك يمكن سحبه: لا يسحب الملاحظة إلا من كتبها، وعلى الحاسوب الذي كُتبت عليه.</translation>
+        </message>
+        <message>
             <source>No notes yet.</source>
             <comment>desk.note.none</comment>
             <translation>لا ملاحظات بعد.</translation>
+        </message>
+        <message>
+            <source>This older note may be of another computer with the same login: {note}</source>
+            <comment>desk.note.older</comment>
+            <translation>قد تكون هذه الملاحظة الأقدم من حاسوب آخر بتسجيل الدخول نفسه: {note}</translation>
+        </message>
+        <message>
+            <source>Take this old note back</source>
+            <comment>desk.note.sure</comment>
+            <translation>اسحب هذه الملاحظة القديمة</translation>
         </message>
         <message>
             <source>A note on this session</source>

@@ -2797,6 +2797,11 @@
             <translation>der Plan nennt für die Tabelle weder Altersgruppe noch Geschlecht</translation>
         </message>
         <message>
+            <source>the plan taken differs from the one handed out: {words}</source>
+            <comment>the plan taken differs from the one handed out: {words}</comment>
+            <translation>Der Plan, der hier gilt, ist ein anderer als der ausgegebene: {words}</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>
@@ -4915,6 +4920,21 @@
             <translation>dem Gesicht war schwer zu folgen</translation>
         </message>
         <message>
+            <source>Typed and not added to the notes yet, gone if you close now: {text}</source>
+            <comment>desk.draft</comment>
+            <translation>Geschrieben und noch nicht zu den Notizen hinzugefügt; wenn Sie jetzt schließen, ist es weg: {text}</translation>
+        </message>
+        <message>
+            <source>Close without it</source>
+            <comment>desk.draft.drop</comment>
+            <translation>Ohne sie schließen</translation>
+        </message>
+        <message>
+            <source>Go to the note</source>
+            <comment>desk.draft.show</comment>
+            <translation>Zur Notiz</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}, {length} s</translation>
@@ -5190,9 +5210,24 @@
             <translation>Wiederholung als ungültig markieren</translation>
         </message>
         <message>
+            <source>There is nothing of yours to take back here: a note is taken back only by who wrote it, on the computer on which it was written.</source>
+            <comment>desk.note.no_undo</comment>
+            <translation>Hier gibt es nichts von Ihnen zurückzunehmen: Eine Notiz nimmt nur zurück, wer sie geschrieben hat, und nur an dem Computer, an dem sie geschrieben wurde.</translation>
+        </message>
+        <message>
             <source>No notes yet.</source>
             <comment>desk.note.none</comment>
             <translation>Noch keine Notizen.</translation>
+        </message>
+        <message>
+            <source>This older note may be of another computer with the same login: {note}</source>
+            <comment>desk.note.older</comment>
+            <translation>Diese ältere Notiz kann von einem anderen Computer mit derselben Anmeldung sein: {note}</translation>
+        </message>
+        <message>
+            <source>Take this old note back</source>
+            <comment>desk.note.sure</comment>
+            <translation>Diese alte Notiz zurücknehmen</translation>
         </message>
         <message>
             <source>A note on this session</source>

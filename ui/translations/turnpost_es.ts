@@ -2797,6 +2797,11 @@
             <translation>el plan no da grupo de edad o sexo para la tabla</translation>
         </message>
         <message>
+            <source>the plan taken differs from the one handed out: {words}</source>
+            <comment>the plan taken differs from the one handed out: {words}</comment>
+            <translation>El plan que vale aquí no es igual al que se entregó: {words}</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
@@ -4915,6 +4920,21 @@
             <translation>costaba seguir la cara</translation>
         </message>
         <message>
+            <source>Typed and not added to the notes yet, gone if you close now: {text}</source>
+            <comment>desk.draft</comment>
+            <translation>Escrito y aún sin añadir a las notas; si cierra ahora, se pierde: {text}</translation>
+        </message>
+        <message>
+            <source>Close without it</source>
+            <comment>desk.draft.drop</comment>
+            <translation>Cerrar sin ella</translation>
+        </message>
+        <message>
+            <source>Go to the note</source>
+            <comment>desk.draft.show</comment>
+            <translation>Ir a la nota</translation>
+        </message>
+        <message>
             <source>! {what}, {length} s</source>
             <comment>desk.event</comment>
             <translation>! {what}, {length} s</translation>
@@ -5190,9 +5210,24 @@
             <translation>Marcar repetición como no válida</translation>
         </message>
         <message>
+            <source>There is nothing of yours to take back here: a note is taken back only by who wrote it, on the computer on which it was written.</source>
+            <comment>desk.note.no_undo</comment>
+            <translation>Aquí no hay nada suyo que retirar: una nota solo la retira quien la escribió, y en el ordenador en el que la escribió.</translation>
+        </message>
+        <message>
             <source>No notes yet.</source>
             <comment>desk.note.none</comment>
             <translation>Todavía no hay notas.</translation>
+        </message>
+        <message>
+            <source>This older note may be of another computer with the same login: {note}</source>
+            <comment>desk.note.older</comment>
+            <translation>Esta nota más antigua puede ser de otro ordenador con el mismo usuario: {note}</translation>
+        </message>
+        <message>
+            <source>Take this old note back</source>
+            <comment>desk.note.sure</comment>
+            <translation>Retirar esta nota antigua</translation>
         </message>
         <message>
             <source>A note on this session</source>
