@@ -9,9 +9,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from tests.ui.fakes import FakeWorld, Make, answer_fit, seen, turning
-from tests.ui.patient import ENTER, EYES, SPACE, TURNS, Person, plan_of, turned
+from tests.ui.fakes import FakeWorld, Make, Voice, answer_fit, seen, turning
+from tests.ui.patient import ENTER, EYES, SPACE, STAND, TURNS, Person, plan_of, turned
+from tests.ui.test_planned_voice import SHUT
 from tests.ui.test_window import cut_in
+from tracker.plan.model import Entry
 from tracker.practice.tasks import AskAfterSet, CountDown, DoSet, Prepare, Rest, Settle, Wait
 from ui import words
 from ui.session_flow import Phase
@@ -119,6 +121,39 @@ def test_in_a_countdown_it_goes_back_to_getting_into_place(begin: Begin) -> None
     person.measured(3.2, seen)
     turned(person, 8.0)
     assert isinstance(person.director.task, AskAfterSet)
+
+
+@pytest.mark.parametrize("key", ["voice", "beats"])
+@pytest.mark.parametrize(
+    ("entry", "before", "said"),
+    [
+        (STAND, "Stand firm.", "Stopped. Come to the screen once you feel steady."),
+        (SHUT, "Shut your eyes.", "Stopped. Open your eyes."),
+    ],
+)
+def test_a_countdown_that_is_called_off_says_so(
+    begin: Begin, voice: Voice, fake: FakeWorld, entry: Entry, before: str, said: str, key: str
+) -> None:
+    voice.usable = voice.lasts = key == "voice"
+    person = begin(plan_of(entry, EYES))
+    person.begin_day()
+    while not isinstance(person.director.task, Prepare):
+        person.choose("Yes")
+    # The place has been said to its end.
+    voice.stop()
+    person.choose("I am in place")
+    person.set_up()
+    assert isinstance(person.director.task, CountDown)
+    person.measured(1.0, seen)
+    if key == "voice":
+        # It is still being said.
+        assert voice.speaking and voice.texts[-1].startswith(before)
+    person.press(ESC)
+    assert isinstance(person.director.task, Prepare)
+    if key == "voice":
+        assert voice.texts[-1] == said
+    # Whoever hears the beats alone hears the end, too.
+    assert (fake.beats.sounding or (0.0,))[0] == 180.0
 
 
 def test_a_set_that_has_just_begun_is_stopped_by_it(begin: Begin) -> None:
