@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from tracker.practice.tasks import AskWell, CountDown, DoSet, Over, Task
+from tracker.practice.tasks import AskGate, AskWell, CountDown, DoSet, Over, Task
 from ui.session_state import LIVE_PHASES, Phase
 from ui.session_unwell import UnwellPart
 from ui.twice import TWICE_S, Twice
@@ -12,6 +12,8 @@ from ui.twice import TWICE_S, Twice
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
 #: before is still on its way).
 UNSEEN_S = 1.5
+#: Why the safety questions come of somebody who is not well.
+NOT_WELL = frozenset({"unwell", "double"})
 #: Outside a plan: pages after a set-up, which would be lost.
 _SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
 
@@ -70,5 +72,9 @@ class LeavingPart(UnwellPart):
     @property
     def _leaves_the_day(self) -> bool:
         """Whether a stop would end the session on a page between its sets."""
-        between = not isinstance(self.task, CountDown | DoSet | AskWell | Over)
-        return self.conductor is not None and self.phase == Phase.asking and between
+        task = self.task
+        between = not isinstance(task, CountDown | DoSet | AskWell | Over)
+        # Whoever is not well is not asked whether to go on: that page must not offer it.
+        not_well = isinstance(task, AskGate) and task.because in NOT_WELL
+        asking = self.conductor is not None and self.phase == Phase.asking
+        return asking and between and not not_well

@@ -14,7 +14,17 @@ from tests.ui.patient import ENTER, EYES, SPACE, STAND, TURNS, Person, plan_of, 
 from tests.ui.test_planned_voice import SHUT
 from tests.ui.test_window import cut_in
 from tracker.plan.model import Entry
-from tracker.practice.tasks import AskAfterSet, CountDown, DoSet, Prepare, Rest, Settle, Wait
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskGate,
+    CountDown,
+    DoSet,
+    Over,
+    Prepare,
+    Rest,
+    Settle,
+    Wait,
+)
 from ui import words
 from ui.session_flow import Phase
 from ui.session_leaving import UNSEEN_S
@@ -102,6 +112,55 @@ def test_unwell_works_in_the_question(begin: Begin) -> None:
     person.wait(TWICE_S)
     person.press(ESC, "u")
     assert type(person.director.task).__name__ == "AskGate" and not asked_to_leave(person)
+
+
+@pytest.mark.parametrize("why", ["unwell", "double"])
+def test_who_is_not_well_is_not_asked_whether_to_go_on(begin: Begin, why: str) -> None:
+    person = at_its_end(begin)
+    person.wait(TWICE_S)
+    if why == "unwell":
+        person.press("u")
+    else:
+        person.choose(words.say("ask.clarity.double"))
+    task = person.director.task
+    assert isinstance(task, AskGate) and task.because == why
+    person.wait(TWICE_S)
+    person.press(ESC)
+    assert not asked_to_leave(person)
+    if why == "unwell":
+        # The page that says whom to call, and with which number, still comes.
+        task = person.director.task
+        assert isinstance(task, Over) and task.ended == "stopped_unwell"
+        person.choose("Show what I did")
+    assert person.director.phase == Phase.summary and person.director.saved is not None
+    ended = {"unwell": "stopped_unwell", "double": "stopped"}[why]
+    assert person.director.saved.summary["ended"] == ended
+
+
+def test_who_rests_off_symptoms_or_may_not_begin_yet_is_offered_the_way_back(
+    begin: Begin,
+) -> None:
+    person = begin(plan_of(TURNS, EYES))
+    page: Any = person.window.pages["leave"]
+    assert isinstance(person.director.task, AskGate)
+    person.press(ESC)
+    assert asked_to_leave(person)
+    assert page.go_on.text() == page.go_on.accessibleName() == words.say("leave.back")
+    person.press(ENTER)
+    assert isinstance(person.director.task, AskGate) and not asked_to_leave(person)
+    person.get_in_place(2)
+    person.measured(3.2, seen)
+    turned(person, 8.0)
+    person.wait(TWICE_S)
+    person.press(ESC)
+    assert page.go_on.text() == words.say("leave.go_on")
+    person.press(ENTER)
+    person.choose("Clear")
+    person.wait(11.0)
+    person.press("3", ENTER)
+    assert isinstance(person.director.task, Settle)
+    person.press(ESC)
+    assert asked_to_leave(person) and page.go_on.text() == words.say("leave.back")
 
 
 def test_in_a_countdown_it_goes_back_to_getting_into_place(begin: Begin) -> None:

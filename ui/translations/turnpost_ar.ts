@@ -8760,6 +8760,11 @@
             <translation>أدر رأسك إلى اليمين، ثم إلى اليسار. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>leave.back</comment>
+            <translation>رجوع</translation>
+        </message>
+        <message>
             <source>Go on practising</source>
             <comment>leave.go_on</comment>
             <translation>متابعة التمرين</translation>

@@ -8760,6 +8760,11 @@
             <translation>Drehen Sie den Kopf nach rechts, dann nach links. Die Augen bleiben zu. Eine Bewegung pro Taktschlag.</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>leave.back</comment>
+            <translation>Zurück</translation>
+        </message>
+        <message>
             <source>Go on practising</source>
             <comment>leave.go_on</comment>
             <translation>Weiter üben</translation>

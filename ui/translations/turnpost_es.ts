@@ -8760,6 +8760,11 @@
             <translation>Gire la cabeza a la derecha, luego a la izquierda. Mantenga los ojos cerrados. Un movimiento por golpe.</translation>
         </message>
         <message>
+            <source>Back</source>
+            <comment>leave.back</comment>
+            <translation>Atrás</translation>
+        </message>
+        <message>
             <source>Go on practising</source>
             <comment>leave.go_on</comment>
             <translation>Seguir practicando</translation>
