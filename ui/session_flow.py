@@ -238,9 +238,9 @@ class Director(LeavingPart):
 
     def tick(self) -> None:
         """Take the news, let time go on."""
-        before = self._page_now
+        before, asked = self._page_now, self.asks_to_leave()
         self._work()
-        self._note_page(before)
+        self._note_page(before, asked=asked)
 
     def _work(self) -> None:
         self.recovering.tick()

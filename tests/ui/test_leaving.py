@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from tests.ui.fakes import FakeWorld, Make, Voice, answer_fit, seen, turning
 from tests.ui.patient import ENTER, EYES, SPACE, STAND, TURNS, Person, plan_of, turned
@@ -17,6 +17,7 @@ from tracker.plan.model import Entry
 from tracker.practice.tasks import (
     AskAfterSet,
     AskGate,
+    AskScores,
     CountDown,
     DoSet,
     Over,
@@ -105,6 +106,56 @@ def test_the_question_gives_way_to_what_comes(begin: Begin) -> None:
     assert asked_to_leave(person)
     person.wait(11.0)
     assert not isinstance(person.director.task, Wait) and not asked_to_leave(person)
+
+
+def test_what_comes_over_the_question_takes_no_late_answer(begin: Begin) -> None:
+    person = at_its_end(begin)
+    person.wait(TWICE_S)
+    person.choose("Clear")
+    person.wait(11.0)
+    person.press("2", ENTER)
+    if isinstance(person.director.task, Settle):
+        person.choose("I feel as usual again")
+    assert isinstance(person.director.task, Rest)
+    person.press(ESC)
+    assert asked_to_leave(person)
+    while isinstance(person.director.task, Rest):
+        person.wait(0.25)
+    page: Any = person.window.pages["task"]
+    assert isinstance(person.director.task, Prepare) and not asked_to_leave(person)
+    assert QApplication.focusWidget() is page
+    # One sees that it takes no answer, and the ways out are not among the answers.
+    assert not any(b.isEnabled() for b in page._options)
+    assert page.unwell.isEnabled() and page.end.isEnabled()
+    person.press(ENTER, SPACE)
+    page._options[0].click()
+    page._take(page.card.options[0])
+    person.settle()
+    assert isinstance(person.director.task, Prepare) and person.director.phase == Phase.asking
+    person.wait(UNSEEN_S)
+    assert all(b.isEnabled() for b in page._options)
+    assert QApplication.focusWidget() is page._options[0]
+    person.press(ENTER)
+    assert isinstance(person.director.task, CountDown)
+
+
+def test_a_score_that_comes_over_the_question_is_not_given_by_a_late_click(begin: Begin) -> None:
+    person = at_its_end(begin)
+    person.wait(TWICE_S)
+    person.choose("Clear")
+    assert isinstance(person.director.task, Wait)
+    person.press(ESC)
+    while isinstance(person.director.task, Wait):
+        person.wait(0.25)
+    page: Any = person.window.pages["scores"]
+    assert person.window.stack.currentWidget() is page and QApplication.focusWidget() is page
+    steps = page.scale.findChildren(QAbstractButton)
+    steps[0].click()
+    assert steps and not any(s.isEnabled() for s in steps) and page.scale.value is None
+    person.wait(UNSEEN_S)
+    assert all(s.isEnabled() for s in steps) and not page.done.isEnabled()
+    person.press("2", ENTER)
+    assert not isinstance(person.director.task, AskScores)
 
 
 def test_unwell_works_in_the_question(begin: Begin) -> None:
