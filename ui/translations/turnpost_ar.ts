@@ -5455,6 +5455,11 @@
             <translation>تعذّر على البرنامج قبول الخطة؛ تذكر نافذته السبب.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip. Go back to the first page there, then begin here again.</source>
+            <comment>desk.together.sample</comment>
+            <translation>تعرض نافذة البرنامج مقطع المثال. ارجع هناك إلى الصفحة الأولى، ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>الرأس والنظر والهدف عبر الزمن</translation>

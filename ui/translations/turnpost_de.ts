@@ -5455,6 +5455,11 @@
             <translation>Das Programm konnte den Plan nicht übernehmen; sein Fenster sagt, warum.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip. Go back to the first page there, then begin here again.</source>
+            <comment>desk.together.sample</comment>
+            <translation>Das Fenster des Programms zeigt den Beispielfilm. Gehen Sie dort zurück zur ersten Seite und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Kopf, Blick und Ziel über die Zeit</translation>

@@ -5455,6 +5455,11 @@
             <translation>El programa no pudo aceptar el plan; su ventana dice por qué.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip. Go back to the first page there, then begin here again.</source>
+            <comment>desk.together.sample</comment>
+            <translation>La ventana del programa muestra el vídeo de ejemplo. Vuelva allí a la primera página y empiece aquí de nuevo.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
