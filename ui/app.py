@@ -36,6 +36,7 @@ from ui.settings import Settings
 from ui.share import text_percent
 from ui.shortcuts import let_work, make_shortcuts
 from ui.target_fields import TargetFields
+from ui.widgets.basic import Page
 from ui.widgets.field import TargetField
 from ui.widgets.header import Header
 from ui.widgets.moving import MovementBox
@@ -102,6 +103,9 @@ class Window(QWidget):
         #: The page that lies over another for a while, and what is under it.
         self._covered: tuple[str, Phase, Task | None] | None = None
         self._under_help = ""
+        self.director.asks_to_leave = lambda: self.covering() == "leave"
+        #: The page that takes no answer yet.
+        self._held: Page | None = None
         self.beside = Beside(self, settings, lambda plan, new: begin_baseline(self, plan, new))
         self.handing_over, self.pages = make_pages(self, world.run)
         self._lay_out()
@@ -215,6 +219,21 @@ class Window(QWidget):
         if phase == Phase.welcome and self._covered is None:
             # What came in between, as another language, took the page away unanswered.
             self.handing_over.show_waiting()
+        self._hold_answers()
+
+    def _hold_answers(self) -> None:
+        """Show that a page takes no answer yet, and give it the keys once it does."""
+        page, had = self.stack.currentWidget(), self._held
+        holds = self._covered is None and self.director.takes_no_answer
+        self._held = page if holds and isinstance(page, Page) else None
+        if self._held is had:
+            return
+        if had is not None:
+            had.hold(on=False)
+            if had is page and had.hasFocus():
+                had.enter()
+        if self._held is not None:
+            self._held.hold(on=True)
 
     def _remember_first(self) -> None:
         """How far the first steps have come, so that the next start goes on from there."""
@@ -252,6 +271,7 @@ class Window(QWidget):
         self.header.show_note(words.say("call.marked") if marked else "")
         self.fields.measure(director.drawn_distance_mm)
         self.stack.currentWidget().refresh()  # type: ignore[attr-defined]
+        self._hold_answers()
 
     # --- commands ---
 

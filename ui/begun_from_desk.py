@@ -26,11 +26,13 @@ def begin_baseline(window: Window, plan: Path, folder: Path) -> str:
     str
         ``here`` if the first page offers it now; ``refused`` if its first page says why it could
         not take the plan. The window is left as it is, and where it is, with ``busy``, if
-        something goes on in it, and ``clip``, if it shows a clip, which it does until it closes.
+        something goes on in it; with ``sample``, if the sample was chosen in it, which ends with
+        its first page; and with ``clip``, if it was started with a clip, which it shows until it
+        closes.
     """
     director = window.director
     if director.clip is not None:
-        return "clip"
+        return "sample" if director.sample_chosen else "clip"
     if not director.at_rest or director.phase == Phase.first:
         return "busy"
     window.cover("")

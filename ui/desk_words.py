@@ -57,6 +57,11 @@ DESK_WORDS: dict[str, object] = {
         "turnpost",
         "Something goes on in the program's window. End it there, then begin here again.",
     ),
+    "desk.together.sample": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "The program's window shows the sample clip. Go back to the first page there, then begin "
+        "here again.",
+    ),
     "desk.together.clip": QT_TRANSLATE_NOOP(
         "turnpost",
         "The program's window shows the sample clip until it is closed. Close it, and this window "

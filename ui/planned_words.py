@@ -57,6 +57,7 @@ PLANNED_WORDS: dict[str, object] = {
     "leave.title": QT_TRANSLATE_NOOP("turnpost", "Is that all for today?"),
     "leave.how": QT_TRANSLATE_NOOP("turnpost", "What you have done so far is kept either way."),
     "leave.go_on": QT_TRANSLATE_NOOP("turnpost", "Go on practising"),
+    "leave.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
     "ask.done": QT_TRANSLATE_NOOP("turnpost", "Done"),
     "ask.guide.again": QT_TRANSLATE_NOOP("turnpost", "Say it again"),
     "ask.guide.next": QT_TRANSLATE_NOOP("turnpost", "Next step"),

@@ -45,6 +45,11 @@ class Director(LeavingPart):
     #: While a sample plays in place of the camera: how far off the person was taken to be.
     _before_sample_mm: float | None = None
 
+    @property
+    def sample_chosen(self) -> bool:
+        """Whether a sample plays that was chosen here: it ends with the way to the first page."""
+        return self.clip is not None and self._before_sample_mm is not None
+
     # --- commands ---
 
     def look_for_interrupted(self) -> None:
@@ -238,9 +243,9 @@ class Director(LeavingPart):
 
     def tick(self) -> None:
         """Take the news, let time go on."""
-        before = self._page_now
+        before, asked = self._page_now, self.asks_to_leave()
         self._work()
-        self._note_page(before)
+        self._note_page(before, asked=asked)
 
     def _work(self) -> None:
         self.recovering.tick()

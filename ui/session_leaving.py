@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
-from tracker.practice.tasks import AskWell, CountDown, DoSet, Over, Task
+from tracker.practice.tasks import AskAfterSet, AskGate, AskWell, CountDown, DoSet, Over, Task
 from ui.session_state import LIVE_PHASES, Phase
 from ui.session_unwell import UnwellPart
 from ui.twice import TWICE_S, Twice
@@ -12,6 +13,8 @@ from ui.twice import TWICE_S, Twice
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
 #: before is still on its way).
 UNSEEN_S = 1.5
+#: Why the safety questions come of somebody who is not well.
+NOT_WELL = frozenset({"unwell", "double"})
 #: Outside a plan: pages after a set-up, which would be lost.
 _SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
 
@@ -24,6 +27,9 @@ class LeavingPart(UnwellPart):
         self._esc, self._came = Twice(), Twice()
         #: The page that came by itself last.
         self._came_there: tuple[Phase, Task | None] = (self.phase, None)
+        #: Whether it is being asked now if this is to be all for today.
+        self.asks_to_leave: Callable[[], bool] = lambda: False
+        self._over_question = False
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
@@ -35,14 +41,25 @@ class LeavingPart(UnwellPart):
         return self._came_just_now(UNSEEN_S)
 
     @property
+    def takes_no_answer(self) -> bool:
+        """Whether the page takes no answer yet: a key or a click was on its way to the one before.
+
+        So it is after a set, which a pause may have been meant for, and where the question whether
+        this is all for today has given way.
+        """
+        after_set = isinstance(self.task, AskAfterSet)
+        return self.came_unseen and (after_set or self._over_question)
+
+    @property
     def _page_now(self) -> tuple[Phase, Task | None]:
         return self.phase, self.task
 
-    def _note_page(self, before: tuple[Phase, Task | None]) -> None:
-        """Time went on, and the page may be another than before."""
+    def _note_page(self, before: tuple[Phase, Task | None], *, asked: bool) -> None:
+        """Time went on, and the page may be another than before; ``asked`` if one was over it."""
         if self._page_now != before:
-            self._came_there = self._page_now
+            self._came_there, self._over_question = self._page_now, asked
             self._came.happens(self.clock())
+            self._changed()
 
     def _came_just_now(self, within_s: float = TWICE_S) -> bool:
         here = self._came_there == self._page_now
@@ -70,5 +87,9 @@ class LeavingPart(UnwellPart):
     @property
     def _leaves_the_day(self) -> bool:
         """Whether a stop would end the session on a page between its sets."""
-        between = not isinstance(self.task, CountDown | DoSet | AskWell | Over)
-        return self.conductor is not None and self.phase == Phase.asking and between
+        task = self.task
+        between = not isinstance(task, CountDown | DoSet | AskWell | Over)
+        # Whoever is not well is not asked whether to go on: that page must not offer it.
+        not_well = isinstance(task, AskGate) and task.because in NOT_WELL
+        asking = self.conductor is not None and self.phase == Phase.asking
+        return asking and between and not not_well

@@ -188,10 +188,14 @@ class PlannedPart(MovedPart):
         self._end_step()
         self.conductor.end_set(self.now_s)
         self._follow_task()
-        if by_ear and led != "silence":
-            self._world.beats.start(_END_BPM, _END_S)
+        self._sound_end(by_ear=by_ear, led=led)
         if entry is not None:
             self._say_end(key, entry, led)
+
+    def _sound_end(self, *, by_ear: bool, led: str) -> None:
+        """What was led by sound is over: who doesn't see the screen hears quick beats."""
+        if by_ear and led != "silence":
+            self._world.beats.start(_END_BPM, _END_S)
 
     def refuse_set(self, reason: str) -> None:
         """The set can't begin, or not go on, as it is: what was done of it stays."""
@@ -236,10 +240,15 @@ class PlannedPart(MovedPart):
             self._follow_task()
             self._end_set("say.stopped")
             return
+        entry, by_ear, led = self.entry, self.by_ear, self.led
         self._world.beats.stop()
         self._watch_body(None)
         conductor.call_off()
         self._follow_task()
+        # Who has shut the eyes or gone to the place hears that it is called off.
+        self._sound_end(by_ear=by_ear, led=led)
+        if entry is not None:
+            self._say_end("say.stopped", entry, led)
 
     def end_today(self, ended: str = "stopped") -> None:
         """End the session, from within a set too; what was done is saved."""

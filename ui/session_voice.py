@@ -12,7 +12,7 @@ from math import ceil, nan
 from tracker.exercises.events import Cue
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.plan.model import Plan
-from tracker.practice.tasks import AskWell, Over, Prepare, Rest, Task, Voice
+from tracker.practice.tasks import AskWell, DoSet, Over, Prepare, Rest, Task, Voice
 from tracker.session.live import LiveState
 from tracker.session.stage import Step
 from ui import words
@@ -266,15 +266,22 @@ class VoicePart(ClockPart):
 
         Who reads aloud to them has the page. A possible fall is asked about in any case.
         """
-        if not self._by_voice_alone or cue.code == "possible_fall":
+        if cue.code == "possible_fall":
+            return True
+        if self.conductor is not None and not isinstance(self.task, DoSet):
+            # What still lasts as its set is over stands on no page any more.
+            return False
+        if not self._by_voice_alone:
             return True
         return self._say(rank_of_cue(cue.code), f"cue.{cue.code}")
 
     @property
     def _by_voice_alone(self) -> bool:
-        """Whether the person can't see what is on the page, and nobody reads it to them."""
-        entry = self.entry
-        return entry is not None and entry.eyes == "closed" and self._led_by != "reader"
+        """Whether the person can't see what is on the page, and nobody reads it to them.
+
+        Their eyes are shut, or they are not before the screen: they stand, or look at a wall.
+        """
+        return self.entry is not None and self.by_ear and self._led_by != "reader"
 
     def _say_cue(self, live: LiveState | None) -> None:
         cue = None if live is None or self._by_voice_alone else live.cue

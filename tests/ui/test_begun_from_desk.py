@@ -95,6 +95,23 @@ def test_a_window_with_a_clip_says_that_it_has_to_be_closed(
     assert "start the program again" in words.say("desk.together.clip")
 
 
+def test_a_sample_that_was_chosen_is_left_by_the_way_to_the_first_page(
+    make: Make, fake: FakeWorld, of_other: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = make()
+    called = brought_forward(window, monkeypatch)
+    window.use_clip()
+    Person(window, fake).settle()
+    assert begin_baseline(window, of_other, tmp_path / "new") == "sample" and called == []
+    said = words.say("desk.together.sample")
+    assert "first page" in said and "start the program again" not in said
+    # What it says is enough.
+    window.director.stop()
+    Person(window, fake).settle()
+    assert window.director.phase == Phase.welcome
+    assert begin_baseline(window, of_other, tmp_path / "new") == "here"
+
+
 def test_after_a_saved_session_without_a_plan_the_first_page_offers_it(
     make: Make, fake: FakeWorld, of_other: Path, tmp_path: Path
 ) -> None:

@@ -36,7 +36,8 @@ def into_set(make: Make, fake: FakeWorld, entry: Entry, voice: VoiceLike) -> Per
         person.choose("No" if isinstance(person.director.task, AskReader) else "Yes")
     person.choose("I am in place")
     person.set_up()
-    person.measured(4.0, seen)
+    # Who stands is counted down to for longer.
+    person.measured(10.5 if entry is STANDS else 4.0, seen)
     assert isinstance(person.director.task, DoSet)
     return person
 
@@ -81,6 +82,32 @@ def test_with_open_eyes_it_is_shown_and_that_counts(make: Make, fake: FakeWorld)
     practise(person, 12.0, eye_open=1.0)
     person.press(Qt.Key.Key_Escape)
     assert any(e.said_at_s is not None for e in events(fake))
+
+
+STANDS = Entry(entry_id="stands", exercise="stand-head-shake", seconds=60, tempo_bpm=40)
+
+
+def cues(fake: FakeWorld) -> list[Any]:
+    summary = summarise(session_record(fake.recordings[-1].journal.content()))
+    return list(summary.exercises[0].events)
+
+
+@pytest.mark.parametrize("speaks", [True, False])
+def test_of_who_is_not_before_the_screen_what_is_not_spoken_is_not_said(
+    make: Make, fake: FakeWorld, speaks: bool
+) -> None:
+    voice = Voice() if speaks else NoVoice()
+    person = into_set(make, fake, STANDS, voice)
+    person.measured(10.0, seen)
+    person.measured(5.0, lambda t: Sample(t, reason="no_face"))
+    person.press(Qt.Key.Key_Escape)
+    journal = fake.recordings[-1].journal.content()
+    told = [f"cue.{r['code']}" for r in journal.of("said")]
+    assert cues(fake) and bool(told) is speaks
+    assert all((e.said_at_s is not None) is speaks for e in cues(fake))
+    if speaks:
+        spoken = " ".join(voice.texts)
+        assert all(words.say(key) in spoken for key in told)
 
 
 def test_a_voice_that_is_busy_says_it_later_and_then_it_counts(make: Make, fake: FakeWorld) -> None:

@@ -8,9 +8,11 @@ import pytest
 
 from tests.ui.fakes import FakeWorld, Make, Voice, seen
 from tests.ui.patient import TURNS, Person, plan_of
+from tests.ui.test_begun_from_desk import held_back
 from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup
 from tests.ui.test_planned_pages import UNWELL, offered, said
 from tests.ui.test_window import cut_in
+from tracker.errors import RunError
 from tracker.plan.gate import EMERGENCY
 from tracker.practice.tasks import AskGate, Over
 from ui import words
@@ -84,6 +86,54 @@ def test_so_it_is_from_the_set_up_on(make: Make, fake: FakeWorld, where: str) ->
     person.none_of_these()
     person.choose("Show what I did")
     assert summary_of(person)["ended"] == "stopped_unwell"
+
+
+@pytest.mark.parametrize("where", ["saving", "summary by key", "summary by button"])
+def test_just_after_it_the_questions_come_in_a_record_of_their_own(
+    make: Make, fake: FakeWorld, where: str
+) -> None:
+    person = alone(make, fake)
+    person.measured(2.0, seen)
+    jobs = held_back(person.director) if where == "saving" else []
+    person.director.stop()
+    person.settle()
+    first = fake.recordings[-1]
+    assert UNWELL in offered(person)
+    if where == "saving":
+        assert person.director.phase == Phase.saving
+        person.press("u")
+        assert person.director.phase == Phase.saving
+        for job in jobs:
+            job.done = True
+        person.settle()
+    elif where == "summary by key":
+        person.press("u")
+    else:
+        person.choose(UNWELL)
+    asked_why(person)
+    assert fake.recordings[-1] is not first
+    assert first.save().summary["ended"] == "stopped"
+    person.none_of_these()
+    person.choose("Show what I did")
+    for job in jobs:
+        job.done = True
+    person.settle()
+    found = summary_of(person)
+    assert found["ended"] == "stopped_unwell" and found["exercises"] == []
+    # It was asked, and is not offered once more.
+    assert UNWELL not in offered(person)
+
+
+def test_a_session_that_waits_for_its_place_is_not_lost_over_it(
+    make: Make, fake: FakeWorld
+) -> None:
+    person = alone(make, fake)
+    fake.recordings[-1].fail = RunError("the disk is full")
+    person.director.stop()
+    person.settle()
+    assert person.director.unsaved and UNWELL not in offered(person)
+    person.press("u")
+    assert person.director.unsaved and person.director.phase == Phase.summary
 
 
 @pytest.mark.parametrize("number", [None, "112"])

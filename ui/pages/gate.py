@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QAbstractButton, QVBoxLayout
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.practice.tasks import AskGate
 from ui import theme, words
+from ui.session_leaving import NOT_WELL
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.leave import end_button, unwell_button
 from ui.widgets.marks import Mark
@@ -78,7 +79,7 @@ class GatePage(Page):
         groups = (tuple(q for q in group if q in task.questions) for group in _GROUPS)
         self._groups = [g for g in groups if g]
         self._at, self._answers = 0, {}
-        unwell = task.because in ("unwell", "double")
+        unwell = task.because in NOT_WELL
         key = "gate.ask_first" if self.first_time() else "gate.ask"
         self.question.setText(words.say("gate.ask_unwell" if unwell else key))
         self._show()

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from tracker.practice.tasks import AskGate, Settle
 from ui import words
 from ui.session_flow import Director
-from ui.widgets.basic import Button, Page, Words
+from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.leave import end_button, unwell_button
 
 
@@ -23,6 +24,7 @@ class LeavePage(Page):
 
     def __init__(self, director: Director, back: Callable[[], None]) -> None:
         super().__init__()
+        self._director = director
         self.body.addWidget(Words(words.say("leave.title"), "title"))
         self.body.addWidget(Words(words.say("leave.how"), "lead"))
         self.body.addStretch(1)
@@ -34,3 +36,9 @@ class LeavePage(Page):
         for button in (self.go_on, self.unwell, self.end):
             self.buttons.addWidget(button)
         self.buttons.set_apart(self.unwell, self.end)
+
+    def enter(self) -> None:
+        """To go on is offered where one practises: not to who may not yet, or rests."""
+        resting = isinstance(self._director.task, AskGate | Settle)
+        relabel(self.go_on, words.say("leave.back" if resting else "leave.go_on"))
+        super().enter()

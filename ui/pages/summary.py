@@ -15,6 +15,7 @@ from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session_flow import Director
 from ui.widgets.basic import Button, Page, Words
+from ui.widgets.leave import unwell_button
 from ui.widgets.paths import shown_path
 from ui.widgets.posts import Posts
 
@@ -88,7 +89,11 @@ class SummaryPage(Page):
         leave.clicked.connect(close)
         self.hand_over = Button(words.say("handover.open"))
         self.hand_over.clicked.connect(hand_over)
-        for button in (self.again, self.hand_over, self.take_back, self.place, self.retry, leave):
+        self.unwell = unwell_button()
+        self.unwell.clicked.connect(director.unwell)
+        self.buttons.set_apart(self.unwell)
+        stay = (self.again, self.hand_over, self.take_back, self.place, self.retry)
+        for button in (*stay, leave, self.unwell):
             self.buttons.addWidget(button)
         self._rows: list[Row] = []
 
@@ -107,6 +112,7 @@ class SummaryPage(Page):
             (self.place, director.unsaved and not director.sharing),
             (self.retry, director.unsaved),
             (self.take_back, director.can_take_back),
+            (self.unwell, director.can_be_unwell),
         ):
             if button.isHidden() == on:
                 button.setVisible(on)

@@ -279,7 +279,7 @@ class TaskPage(Page):
 
     def _take(self, option: Option) -> None:
         director = self._director
-        if isinstance(self._task, AskAfterSet) and director.came_unseen:
+        if director.takes_no_answer:
             return
         if option.act == "sound":
             director.play_test(TEST_BPM, TEST_S)

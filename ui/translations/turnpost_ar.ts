@@ -5490,6 +5490,11 @@
             <translation>تعذّر على البرنامج قبول الخطة؛ تذكر نافذته السبب.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip. Go back to the first page there, then begin here again.</source>
+            <comment>desk.together.sample</comment>
+            <translation>تعرض نافذة البرنامج مقطع المثال. ارجع هناك إلى الصفحة الأولى، ثم ابدأ من هنا مرة أخرى.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>الرأس والنظر والهدف عبر الزمن</translation>
@@ -8793,6 +8798,11 @@
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
             <comment>how.turns-together.closed</comment>
             <translation>أدر رأسك إلى اليمين، ثم إلى اليسار. أبقِ عينيك مغمضتين. حركة واحدة مع كل نقرة.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>leave.back</comment>
+            <translation>رجوع</translation>
         </message>
         <message>
             <source>Go on practising</source>

@@ -5490,6 +5490,11 @@
             <translation>Das Programm konnte den Plan nicht übernehmen; sein Fenster sagt, warum.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip. Go back to the first page there, then begin here again.</source>
+            <comment>desk.together.sample</comment>
+            <translation>Das Fenster des Programms zeigt den Beispielfilm. Gehen Sie dort zurück zur ersten Seite und beginnen Sie dann hier noch einmal.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Kopf, Blick und Ziel über die Zeit</translation>
@@ -8793,6 +8798,11 @@
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
             <comment>how.turns-together.closed</comment>
             <translation>Drehen Sie den Kopf nach rechts, dann nach links. Die Augen bleiben zu. Eine Bewegung pro Taktschlag.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>leave.back</comment>
+            <translation>Zurück</translation>
         </message>
         <message>
             <source>Go on practising</source>

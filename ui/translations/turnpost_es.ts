@@ -5490,6 +5490,11 @@
             <translation>El programa no pudo aceptar el plan; su ventana dice por qué.</translation>
         </message>
         <message>
+            <source>The program's window shows the sample clip. Go back to the first page there, then begin here again.</source>
+            <comment>desk.together.sample</comment>
+            <translation>La ventana del programa muestra el vídeo de ejemplo. Vuelva allí a la primera página y empiece aquí de nuevo.</translation>
+        </message>
+        <message>
             <source>Head, gaze and target over time</source>
             <comment>desk.trace</comment>
             <translation>Cabeza, mirada y punto a lo largo del tiempo</translation>
@@ -8793,6 +8798,11 @@
             <source>Turn your head to the right, then to the left. Keep your eyes shut. Move once a beat.</source>
             <comment>how.turns-together.closed</comment>
             <translation>Gire la cabeza a la derecha, luego a la izquierda. Mantenga los ojos cerrados. Un movimiento por golpe.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <comment>leave.back</comment>
+            <translation>Atrás</translation>
         </message>
         <message>
             <source>Go on practising</source>

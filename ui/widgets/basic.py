@@ -97,6 +97,8 @@ class Button(QPushButton):
         self.role = "body"
         #: Other words that it may come to bear: it is as wide as the widest.
         self.others: tuple[str, ...] = ()
+        #: Whether it leads out of a session: that works while its page takes no answer yet, too.
+        self.way_out = False
         self.setAccessibleName(name or text)
         self.setAutoDefault(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -272,6 +274,7 @@ class Page(QWidget):
         policy.setVerticalPolicy(QSizePolicy.Policy.Minimum)
         self._foot.setSizePolicy(policy)
         self._holder = holder
+        self._held: list[QAbstractButton] = []
         self._size_columns(100)
 
     def set_percent(self, percent: int) -> None:
@@ -295,6 +298,20 @@ class Page(QWidget):
         """Another width has another middle."""
         super().resizeEvent(event)
         self._place_foot()
+
+    def hold(self, *, on: bool) -> None:
+        """Take no answer for a while, and be seen to; the ways out work all the same."""
+        there = self.findChildren(QAbstractButton)
+        if on:
+            # Else the keys would go on to whatever comes next.
+            self.setFocus()
+            free = (b for b in there if b is not self.read_on and not _way_out(b))
+            self._held = [b for b in free if b.isEnabled()]
+        for button in self._held:
+            if button in there:
+                button.setEnabled(not on)
+        if not on:
+            self._held = []
 
     def body_width(self) -> int:
         """Width that the body has, with a bar to scroll it."""
@@ -371,3 +388,7 @@ class Rule(QWidget):
         accent = self.palette().color(QPalette.ColorRole.Accent)
         mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
         painter.fillRect(self.width() - 4 if mirrored else 0, 2, 4, self.height() - 4, accent)
+
+
+def _way_out(button: QAbstractButton) -> bool:
+    return isinstance(button, Button) and button.way_out

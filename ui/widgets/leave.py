@@ -10,9 +10,12 @@ def unwell_button() -> Button:
     """Say to feel unwell; the key is in the label, as it is pressed in a hurry."""
     button = Button(words.say("ask.unwell"), "stop", words.say("ask.unwell_name"))
     button.setToolTip(words.say("ask.unwell_name"))
+    button.way_out = True
     return button
 
 
 def end_button() -> Button:
     """End the session; what was done is saved."""
-    return Button(words.say("ask.end"))
+    button = Button(words.say("ask.end"))
+    button.way_out = True
+    return button
