@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import time
 from collections.abc import Callable, Iterator
 from functools import partial
 from itertools import cycle, product
@@ -384,8 +383,7 @@ def test_from_the_first_run_to_a_saved_session_by_keys_alone(
     person.until_asked(AskAfterSet)
     while isinstance(director.task, AskAfterSet):
         look("after the set")
-        while director.came_unseen:
-            time.sleep(0.05)
+        person.until(lambda: not director.takes_no_answer)
         person.answer_one()
     look("wait")
     person._acting.wait(11)
