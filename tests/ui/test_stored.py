@@ -73,7 +73,7 @@ def fill() -> Path:
     made.wiring.keep_profile(made.nobody(), camera, "varifocal-left")
     made.keep_plan_in_use(made.plan_with(plain=True))
     (data / "keys").mkdir()
-    (data / "keys" / "clinic-0.age").write_text("locked")
+    (data / "keys" / "clinic-0abcdefg.age").write_text("locked")
     (data / "0 1 2").write_text("somebody's")
     return data
 
