@@ -28,7 +28,9 @@ HELP_WORDS: dict[str, object] = {
     # What a group's heading says too simply; it stands below the group.
     "help.note.always": QT_TRANSLATE_NOOP(
         "turnpost",
-        "F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.",
+        "F1, Ctrl+M and the text size do nothing while a set or the set-up goes on. Between two "
+        "sets, Esc asks first if that is all for today, and does nothing for two seconds after a "
+        "page has come by itself.",
     ),
     "help.note.set": QT_TRANSLATE_NOOP(
         "turnpost", "Where something moves behind the target, any key stops the set."

@@ -85,7 +85,10 @@ class UnwellPart(FirstPart):
         recording = self._recording
         assert recording is not None
         self._began_s = self.clock() - self.now_s
-        self._unwell_alone, self.plan = True, self.plan_at_hand() or seated_starter()
+        at_hand = self.plan_at_hand() or seated_starter()
+        # Without entries: whatever is answered, nothing can begin.
+        self.plan = at_hand.model_copy(update={"entries": [], "stages": []})
+        self._unwell_alone = True
         self.conductor = Conductor(self.plan, recording)
         self.conductor.advance(self.now_s)
 

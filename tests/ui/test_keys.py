@@ -22,6 +22,7 @@ from ui.app import Window
 from ui.keys import KEYS, PAGE_KEYS
 from ui.pages.help import HelpPage
 from ui.session_flow import Phase
+from ui.twice import TWICE_S
 from ui.widgets.basic import Words
 
 README = Path(ui.__file__).parent.parent / "README.md"
@@ -72,6 +73,14 @@ def test_the_readme_lists_every_key_once_with_what_it_does() -> None:
     found = [(key, (does, at)) for keys, does, at in rows for key in re.findall(r"`([^`]+)`", keys)]
     assert len(found) == len(wanted)
     assert dict(found) == wanted
+
+
+def test_what_esc_does_between_sets_is_said_where_keys_are_looked_up() -> None:
+    note = words.WORDS["help.note.always"]
+    assert isinstance(note, str)
+    for said in (note.replace("Esc", "`Esc`"), " ".join(part().split())):
+        assert "`Esc` asks first if that is all for today" in said
+        assert "for two seconds" in said and TWICE_S == 2.0
 
 
 def test_the_readme_names_the_keys_of_the_editor(open_editor: OpenEditor) -> None:

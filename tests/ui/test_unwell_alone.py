@@ -48,6 +48,8 @@ def test_in_an_exercise_alone_it_stops_and_asks(
         person.window.pages["practice"].unwell.click()
         person.settle()
     asked_why(person)
+    # Whatever is answered: there is nothing that could begin.
+    assert person.director.plan is not None and not person.director.plan.entries
     assert words.say("say.sit") in voice.texts[-1]
     # The same key once more passes nothing over.
     person.press("u")

@@ -8670,9 +8670,9 @@
             <translation>المسافة</translation>
         </message>
         <message>
-            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on. Between two sets, Esc asks first if that is all for today, and does nothing for two seconds after a page has come by itself.</source>
             <comment>help.note.always</comment>
-            <translation>لا يعمل المفتاحان F1 وCtrl+M ولا تغيير حجم النص أثناء المجموعة أو الإعداد.</translation>
+            <translation>لا يعمل المفتاحان F1 وCtrl+M ولا تغيير حجم النص أثناء المجموعة أو الإعداد. وبين مجموعتين يسأل Esc أولًا إن كان هذا كل شيء لليوم، ولا يفعل شيئًا لمدة ثانيتين بعد ظهور صفحة من تلقاء نفسها.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>

@@ -8670,9 +8670,9 @@
             <translation>Leertaste</translation>
         </message>
         <message>
-            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on. Between two sets, Esc asks first if that is all for today, and does nothing for two seconds after a page has come by itself.</source>
             <comment>help.note.always</comment>
-            <translation>F1, Strg+M und die Textgröße bewirken nichts, während ein Durchgang oder die Einrichtung läuft.</translation>
+            <translation>F1, Strg+M und die Textgröße bewirken nichts, während ein Durchgang oder die Einrichtung läuft. Zwischen zwei Durchgängen fragt Esc erst, ob das für heute alles ist, und bewirkt zwei Sekunden lang nichts, nachdem eine Seite von selbst gekommen ist.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>

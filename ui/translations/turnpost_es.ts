@@ -8670,9 +8670,9 @@
             <translation>Espacio</translation>
         </message>
         <message>
-            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on.</source>
+            <source>F1, Ctrl+M and the text size do nothing while a set or the set-up goes on. Between two sets, Esc asks first if that is all for today, and does nothing for two seconds after a page has come by itself.</source>
             <comment>help.note.always</comment>
-            <translation>F1, Ctrl+M y el tamaño del texto no hacen nada durante una serie o la preparación.</translation>
+            <translation>F1, Ctrl+M y el tamaño del texto no hacen nada durante una serie o la preparación. Entre dos series, Esc pregunta primero si eso es todo por hoy, y no hace nada durante dos segundos después de que una página haya aparecido por sí sola.</translation>
         </message>
         <message>
             <source>Where something moves behind the target, any key stops the set.</source>
