@@ -123,6 +123,15 @@ class Person:
         feed(service, self.director, service.time_s + seconds, timed)
         self.settle()
 
+    def resize(self, size: tuple[int, int]) -> None:
+        """Another window in a set: that pauses if it moves the target, and one goes on."""
+        self.window.resize(*size)
+        self.settle()
+        self.director.tick()
+        if self.director.paused_by_move:
+            self.press(SPACE)
+            self.measured(3.2, seen)
+
     def find(self, text: str) -> QWidget:
         """The button with these words, in English, reached by Tab as a person would."""
         page = self.window.stack.currentWidget()

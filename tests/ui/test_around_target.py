@@ -186,8 +186,7 @@ def test_the_count_goes_with_targets_that_jump_or_move(
     make: Make, fake: FakeWorld, entry: Entry, percent: int, size: tuple[int, int]
 ) -> None:
     person = begun(make, fake, entry, percent)
-    person.window.resize(*size)
-    person.settle()
+    person.resize(size)
     field = person.window.fields.practice
     for _ in range(60):
         person.fake.service.time_s += 1 / 30

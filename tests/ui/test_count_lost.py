@@ -372,8 +372,7 @@ def test_it_all_stands_on_the_page(
         return begin(plan, percent=percent)
 
     person = seated(sized, exercise)
-    person.window.resize(*size)
-    person.settle()
+    person.resize(size)
     lose(person, SourceState.busy, 4.0)
     page = practice_page(person)
     keep(person.window, f"pages/count-lost-{exercise}-{percent}-{size[0]}")

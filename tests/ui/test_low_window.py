@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtCore import QPointF, QRectF
 
 from tests.ui.fakes import FakeWorld, Make, seen
-from tests.ui.patient import Person
+from tests.ui.patient import SPACE, Person
 from tests.ui.pictures import keep
 from tests.ui.test_camera_lost import GONE, back, lose
 from tests.ui.test_small import to_the_set
@@ -48,8 +48,7 @@ def test_no_target_is_covered(
     dose = {"seconds": 60} if timed else {"repetitions": 30}
     entry = Entry(entry_id="a", exercise=exercise, tempo_bpm=30, **dose)  # type: ignore[arg-type]
     person = to_the_set(make, fake, entry, 200, language)
-    person.window.resize(*SMALLEST)
-    person.settle()
+    person.resize(SMALLEST)
     page: Any = person.window.pages["practice"]
     faults: list[str] = []
     for state in GONE:
@@ -74,8 +73,7 @@ def test_no_target_is_covered(
 def test_in_a_larger_window_all_of_it_is_read_again(make: Make, fake: FakeWorld) -> None:
     entry = Entry(entry_id="a", exercise="turns-on-target", repetitions=30, tempo_bpm=30)
     person = to_the_set(make, fake, entry, 200)
-    person.window.resize(*SMALLEST)
-    person.settle()
+    person.resize(SMALLEST)
     lose(person, SourceState.perhaps_busy)
     person.wait(LOST_S + 1.0)
     page: Any = person.window.pages["practice"]
@@ -84,6 +82,9 @@ def test_in_a_larger_window_all_of_it_is_read_again(make: Make, fake: FakeWorld)
     assert page.remedy.text() != whole and whole.startswith(page.remedy.text())
     person.window.resize(1920, 1080)
     person.settle()
+    # The target is elsewhere now: one goes on by hand.
+    person.press(SPACE)
+    person.wait(LOST_S + 1.5)
     assert page.remedy.text() == whole
     assert not covered(page) and not cut_in(person.window)
 
