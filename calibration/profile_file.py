@@ -35,7 +35,7 @@ FORMAT, FORMAT_VERSION = "turnpost-profile", 2
 #: What a profile unpacks to is some megabytes (this project's own choice: far above that, and what
 #: a computer has room for).
 MAX_UNPACKED_BYTES = 100_000_000
-#: Its header takes some hundred bytes.
+#: Its header takes some hundred bytes (this project's own choice: far above that).
 MAX_HEADER_BYTES = 100_000
 
 #: Every array of a profile with its shape; the same letter is the same number, 0 any.

