@@ -47,10 +47,10 @@ def test_it_is_named_beside_recent_reasons_and_not_only_counted() -> None:
     person, _ = person_of([row(0, **FLAG), *weeks, row(56, not_settled=True)])
     assert lines_of(person)[0].startswith("Urgent: symptoms did not settle")
     assert lines_of(person)[0].endswith(f"; {asked}")
-    # Behind what can wait it would be cut where there is little room.
+    # It stands before what can wait, in the line and on the page.
     person, _ = person_of([row(0, **FLAG), *weeks, row(56, weekly={"medicines_changed": True})])
     assert lines_of(person)[0] == f"See: {asked} (and 1 more)"
-    assert [r.older for r in person.reasons] == [False, True]
+    assert [r.older for r in person.reasons] == [True, False]
 
 
 @pytest.mark.parametrize("width", [230, 300, 340, 500, 1200])
