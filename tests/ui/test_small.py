@@ -88,7 +88,7 @@ def test_everything_that_stops_or_rests_is_in_sight_in_the_smallest_window(
 ) -> None:
     person = to_the_set(make, fake, TIMED, percent)
     window = person.window
-    window.resize(*size)
+    person.resize(size)
     for _ in range(3):
         turned(person, 0.4)
         QApplication.processEvents()

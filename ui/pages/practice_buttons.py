@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QWidget
 
-from tracker.exercises.catalogue import CATALOGUE
 from ui import words
 from ui.session_flow import Director, Phase
 from ui.widgets.basic import Button, relabel
@@ -58,7 +57,7 @@ class PracticeButtons:
         live = director.phase == Phase.exercise
         by_hand = live and (director.until_said or director.count_lost)
         # Where the camera went one's picture is of no use, and "Done" takes its place in the row.
-        picture = director.sharing or not director.count_lost
+        picture = not director.count_lost
         shown = (
             (self.unwell, director.can_be_unwell),
             (self.done, by_hand),
@@ -98,12 +97,6 @@ class PracticeButtons:
         found = [b for b in (self.stop, self.pause, self.unwell) if not b.isHidden()]
         if entry is not None and entry.exercise.near_work:
             found.append(self.double)
-        if self._director.sharing and self._may_be_counted():
-            # Elsewhere it takes the place of the picture's button, which stays in a call.
+        if self._director.until_said:
             found.append(self.done)
         return [*found, self.show_me]
-
-    def _may_be_counted(self) -> bool:
-        """Whether the person may come to count, or says from the start when it is done."""
-        dose = self._director.dose
-        return self._director.until_said or (dose is not None and CATALOGUE[dose.exercise].counted)
