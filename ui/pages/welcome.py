@@ -36,9 +36,15 @@ class WelcomePage(Page):
         self._noted_at = ""
         #: What is wrong with a plan's file.
         self._why = ""
+        self._lay_out(show_stored)
+        self._make_buttons()
+        self.refresh()
+
+    def _lay_out(self, show_stored: Callable[[], object]) -> None:
+        """What is read before practising, from top to bottom."""
         self._what = Words(role="lead")
         self.body.addWidget(Words(words.say("welcome.title"), "title"))
-        self.note = RecoveryNote(director.recovering)
+        self.note = RecoveryNote(self._director.recovering)
         self.body.addWidget(self.note)
         self.body.addWidget(self._what)
         self.planned = Words(role="lead", bold=True)
@@ -68,16 +74,19 @@ class WelcomePage(Page):
         self.body.addWidget(self.noted)
         self.body.addWidget(self.report, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addStretch(1)
+
+    def _make_buttons(self) -> None:
+        """The ways on."""
         self.practise = Button(words.say("plan.start"), "main")
         self.practise.clicked.connect(self._practise)
         self.start = Button(words.say("welcome.start"), "main")
-        self.start.clicked.connect(director.start)
+        self.start.clicked.connect(self._director.start)
         self.open = Button(words.say("plan.open"))
         self.open.clicked.connect(self._choose_plan)
         self.starter = Button(words.say("plan.starter"))
         self.starter.clicked.connect(self._offer_starter)
         self.tools = Button(words.say("tools.open"))
-        self.tools.clicked.connect(director.open_tools)
+        self.tools.clicked.connect(self._director.open_tools)
         self.not_baseline = Button(words.say("baseline.not"))
         self.not_baseline.clicked.connect(self._leave_baseline)
         for button in (
@@ -89,7 +98,6 @@ class WelcomePage(Page):
             self.tools,
         ):
             self.buttons.addWidget(button)
-        self.refresh()
 
     def set_percent(self, percent: int) -> None:
         """Large words leave no room for a button beside them."""
