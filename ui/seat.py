@@ -9,16 +9,14 @@ from __future__ import annotations
 
 from collections import deque
 from dataclasses import dataclass, field
-from math import hypot, isfinite, radians, tan
+from math import hypot, isfinite
 from statistics import median
 from typing import Any
 
-from tracker.lens import DEFAULT_ERROR_DEG, LEAST_DEG, Lens
+from tracker.lens import Lens
+from tracker.scale import FACE_SHARE, distance_shares
 from ui import words
 
-#: Two standard deviations of the distance between the pupils of adults, as a share: 3.83 of
-#: 63.36 mm (Dodgson 2004, Proc SPIE 5291:36; 3,976 people). A face of one size for all stands in.
-FACE_SHARE = 2 * 3.83 / 63.36
 #: One sits as asked within so much, as a share (common practice: the seat is told to the
 #: nearest 5 cm, and nobody sits as still as that).
 ALLOWED = 0.1
@@ -65,13 +63,7 @@ def seat_of(distance_mm: float, lens: Lens) -> Seat:
     lens
         The camera's; its error is taken as that of the usual value where none is known.
     """
-    error = DEFAULT_ERROR_DEG if lens.error_deg is None else lens.error_deg
-    fov = lens.vertical_fov_deg
-    # A pinhole: the same face is so much farther in a camera that sees less wide.
-    taken = tan(radians(fov / 2))
-    wide = tan(radians(min(fov + error, 170.0) / 2))
-    narrow = tan(radians(max(fov - error, LEAST_DEG) / 2))
-    nearer, farther = 1 - taken / wide, taken / narrow - 1
+    nearer, farther = distance_shares(lens)
     return Seat(
         distance_mm,
         distance_mm * (1 - hypot(nearer, FACE_SHARE)),

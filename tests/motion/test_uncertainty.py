@@ -8,16 +8,10 @@ import numpy as np
 import pytest
 
 from tests.session.drawn_turns import WAYS, drawn, told
+from tracker.motion.drawn import K, Uncertainty, with_beats
+from tracker.motion.smoothing import RunningMean, means_of
 from tracker.motion.turning import TurningRule
-from tracker.motion.uncertainty import (
-    LEAST_SAMPLES,
-    Errors,
-    K,
-    Uncertainty,
-    errors_of,
-    noise_of,
-    with_beats,
-)
+from tracker.motion.uncertainty import LEAST_SAMPLES, Errors, errors_of, noise_of
 
 HEAD = TurningRule()
 
@@ -125,3 +119,17 @@ def test_past_an_end_that_was_not_seen_the_beats_are_shared_out() -> None:
     np.testing.assert_allclose(beats.values, [np.nan, 60.0, np.nan, 30.0, 60.0])
     # Read .4 s late, each of the two steps before is .2 too long, and the one after .4 too short.
     np.testing.assert_allclose(beats.off, [np.nan, 0.0, np.nan, 30.0 - 60 / 1.8, 60.0 - 60 / 1.4])
+
+
+@pytest.mark.parametrize(("span_s", "least_s"), [(0.2, 0.0), (0.2, 0.1), (0.5, 0.25)])
+def test_a_whole_signal_is_averaged_as_its_samples_are(span_s: float, least_s: float) -> None:
+    rng = np.random.default_rng(7)
+    times = np.cumsum(rng.uniform(0.01, 0.12, 400))
+    times[200:] += 3.0
+    values = rng.standard_normal(400)
+    mean = RunningMean(span_s, least_s=least_s)
+    one_by_one = [m for t, v in zip(times, values, strict=True) if (m := mean.feed(t, v))]
+    at_once = np.stack(means_of(times, values, span_s, least_s=least_s), axis=1)
+    assert len(at_once) < 400 or not least_s
+    np.testing.assert_allclose(at_once, np.array(one_by_one), atol=1e-9)
+    assert means_of(np.zeros(0), np.zeros(0), span_s)[0].shape == (0,)

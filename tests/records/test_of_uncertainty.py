@@ -15,7 +15,7 @@ from tracker.records import units as u
 from tracker.records.figure import Making, error_text, shown_with_error, shown_with_unit
 from tracker.records.figures import record_of
 from tracker.session.summary_file import Summary
-from tracker.session.uncertain import NOT_RECKONED
+from tracker.session.uncertain import OF_STAYS
 from ui.commands.schema import published
 from ui.documents.csv import sessions_csv
 from ui.documents.fhir import fhir_bundle
@@ -59,9 +59,16 @@ def test_every_part_of_a_figure_has_its_own() -> None:
 
 
 def test_where_it_is_not_known_the_exercise_says_why() -> None:
-    near = next(e for e in record_of(made.varied()).exercises if e.exercise == "near-far")
-    figure = near.find("uncertainty")
-    assert figure is not None and figure.value is None and figure.reason == NOT_RECKONED
+    found = {e.exercise: e for e in record_of(made.varied()).exercises}
+    figure = found["sit-to-stand"].find("tempo_bpm.uncertainty")
+    assert figure is not None and figure.value is None and figure.reason == OF_STAYS
+    for exercise, key in (
+        ("near-far", "vergence_change_deg"),
+        ("sit-to-stand", "amplitude_mm"),
+        ("weight-shift", "swing_mm"),
+    ):
+        figure = found[exercise].find(key)
+        assert figure is not None and figure.error is not None and figure.error > 0
 
 
 def _without(value: Any) -> Any:

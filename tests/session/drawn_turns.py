@@ -16,7 +16,8 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session import figures
 from tracker.session.bench import stated_offset_deg, stated_share
-from tracker.session.uncertain import Stated, add_uncertainties
+from tracker.session.reckoned import Stated
+from tracker.session.uncertain import add_uncertainties
 
 Array = NDArray[np.float64]
 #: Within the bench's conditions, so that what the set-up is stated to be off by is known.

@@ -15,6 +15,7 @@ from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Entry
 from tracker.practice.tasks import DoSet
 from tracker.sample import Sample
+from tracker.scale import FACE_SHARE
 from tracker.session.flags import SEAT_OFF, seat_flag
 from tracker.session.projections import session_record
 from tracker.session.summary import summarise
@@ -22,7 +23,6 @@ from tracker.vision.messages import Measured
 from ui import words
 from ui.seat import (
     ALLOWED,
-    FACE_SHARE,
     HAND_MM,
     LEAST,
     RECENT_S,

@@ -37,6 +37,8 @@ class Channel:
         What is counted, and how its turning points are found.
     smooth_s
         A slow movement is averaged over so much time first.
+    depth
+        Whether it goes to and from the camera.
     body
         Whether it is read from shoulders and hands, which aren't looked at in every frame.
     turns_each
@@ -53,11 +55,18 @@ class Channel:
     rule: TurningRule | AwayRule
     unit: Literal["deg", "mm"] = "deg"
     smooth_s: float = 0.0
+    depth: bool = False
     body: bool = False
     turns_each: int = 2
     accept: Callable[[Iterable[Sample], Turn], bool] | None = None
     kept_s: float = KEPT_S
     seen: Callable[[Sample], bool] | None = None
+
+    @property
+    def least_s(self) -> float:
+        """The shortest stretch that is averaged."""
+        # The body is looked at as often as there is time for: one look is better than none.
+        return 0.0 if self.body else 0.5 * self.smooth_s
 
 
 def eyes_usable(sample: Sample) -> bool:
@@ -139,7 +148,15 @@ CHANNELS: dict[str, Channel] = {
         Channel("eye_pitch", _eye_pitch, ("up", "down"), _JUMPS),
         Channel("eye_sweep", _gaze_yaw, ("right", "left"), _SWEEPS, smooth_s=0.2),
         Channel("eye_vergence", _vergence, ("near", "far"), _NEAR_FAR, smooth_s=0.5),
-        Channel("neck_fore_aft", lambda s: s.neck_z_mm, ("forward", "back"), _FORE_AFT, "mm", 0.2),
+        Channel(
+            "neck_fore_aft",
+            lambda s: s.neck_z_mm,
+            ("forward", "back"),
+            _FORE_AFT,
+            "mm",
+            0.2,
+            depth=True,
+        ),
         Channel("neck_sideways", lambda s: s.neck_x_mm, ("right", "left"), _SIDEWAYS, "mm", 0.2),
         Channel("shoulder_lift", lift_mm, ("up", "down"), _SHOULDERS, "mm", 0.3, body=True),
         Channel(
@@ -184,9 +201,7 @@ class SlowFinder:
 
     def __init__(self, channel: Channel, rule: TurningRule) -> None:
         self._finder = TurningFinder(channel.sides, rule)
-        # The body is looked at as often as there is time for: one look is better than none.
-        least_s = 0.0 if channel.body else 0.5 * channel.smooth_s
-        self._mean = RunningMean(channel.smooth_s, least_s=least_s)
+        self._mean = RunningMean(channel.smooth_s, least_s=channel.least_s)
         self._in_unit = _ways_in_mm if channel.body else _in_mm if channel.unit == "mm" else list
 
     def feed(self, time_s: float, value: float, /) -> list[Turn]:

@@ -14,7 +14,7 @@ times of the pictures
     the code that reads the turns themselves (:func:`tracker.motion.reading.read_turn`). What
     comes out less what went in is the error of one turn (:func:`errors_of`): its mean is a
     bias, its spread the noise of a turn. Gaps, jitter, rate, the choice of the outermost
-    sample and the bias of both polynomials are all in it.
+    sample, what a running mean takes away and the bias of both polynomials are all in it.
 form of the movement
     It isn't known, so two are taken that differ at their ends: half a cosine, and the way of
     least jerk (Flash T, Hogan N 1985, J Neurosci 5:1688). Half of what their biases differ by
@@ -31,20 +31,19 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from math import hypot, isfinite, nan, pi, sqrt
+from math import isfinite, nan, pi, sqrt
 
 import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
 from tracker.motion.reading import read_turn
+from tracker.motion.smoothing import means_of
 from tracker.motion.turning import Turn, TurningRule
 
 Array = NDArray[np.float64]
 Indices = NDArray[np.int64]
 
-#: Coverage factor (JCGM 100:2008, 6.2.1 and 6.3.3).
-K = 2.0
 #: Median of the size of a normal variable with standard deviation 1, inverted (arithmetic).
 _MAD = 1.4826
 #: Turns that are made anew for each form, at least, and draws of a figure: the standard
@@ -80,6 +79,24 @@ LEAST_APART_S = 1e-4
 
 
 @dataclass(frozen=True, slots=True)
+class Mean:
+    """How a signal is averaged before its turns are read (``smoothing.RunningMean``), in s."""
+
+    span_s: float = 0.0
+    least_s: float = 0.0
+
+    def of(self, times_s: Array, values: Array) -> tuple[Array, Array]:
+        """Mean times and values; without a span as they are."""
+        if not self.span_s:
+            return times_s, values
+        return means_of(times_s, values, self.span_s, least_s=self.least_s)
+
+
+#: Turns that are read as they come.
+NO_MEAN = Mean()
+
+
+@dataclass(frozen=True, slots=True)
 class Errors:
     """Errors of the turns of one set: of the level, of its time, and of the peak speed.
 
@@ -99,29 +116,6 @@ class Errors:
     speed_bias: float
     speed_form: float
     samples_a_turn: float
-
-
-@dataclass(frozen=True, slots=True)
-class Uncertainty:
-    """Of a figure, in its unit.
-
-    Attributes
-    ----------
-    noise, setup
-        Standard uncertainties: from noise, times of the pictures and form of the movement;
-        and from the stated error of the set-up.
-    bias
-        How much larger than the truth it is expected to read.
-    """
-
-    noise: float
-    setup: float = 0.0
-    bias: float = 0.0
-
-    @property
-    def expanded(self) -> float:
-        """With k = 2; the bias is inside."""
-        return K * hypot(self.noise, self.setup) + abs(self.bias)
 
 
 def noise_of(times_s: Array, values: Array, *, at_rest: bool = False) -> float:
@@ -154,7 +148,7 @@ def noise_of(times_s: Array, values: Array, *, at_rest: bool = False) -> float:
 
 
 def errors_of(
-    times_s: Array, values: Array, turns: Sequence[Turn], rule: TurningRule
+    times_s: Array, values: Array, turns: Sequence[Turn], rule: TurningRule, mean: Mean = NO_MEAN
 ) -> Errors | None:
     """Errors of the turns of a set, drawn at its own times and with its own noise.
 
@@ -164,7 +158,7 @@ def errors_of(
         ``(n,)`` finite samples of the set, in the order of time.
     turns
         As found in them.
-    rule
+    rule, mean
         By which they were found.
 
     Returns
@@ -178,7 +172,7 @@ def errors_of(
     apart = np.diff(times_s, prepend=-np.inf) > LEAST_APART_S
     times_s, values = times_s[apart], values[apart]
     noise = noise_of(times_s, values, at_rest=rule.plateau)
-    ways = _ways(times_s, values, turns)
+    ways = _ways(*mean.of(times_s, values), turns)
     if not isfinite(noise) or sum(w is not None for w in ways) < 2:
         return None
     rng = np.random.default_rng(len(times_s))
@@ -186,7 +180,10 @@ def errors_of(
     # Of shape (forms, times, turns, 3): of one turn all that is drawn stands in one column.
     drawn = np.array(
         [
-            [[_read_again(times_s, w, form, noise, rule, rng) for w in ways] for _ in range(again)]
+            [
+                [_read_again(times_s, w, form, noise, rule, mean, rng) for w in ways]
+                for _ in range(again)
+            ]
             for form in FORMS
         ]
     )
@@ -198,6 +195,33 @@ def errors_of(
     return Errors(
         level, level_bias, level_form, time_s, own_s, speed, speed_bias, speed_form, a_turn
     )
+
+
+def errors_of_stays(times_s: Array, values: Array) -> Errors | None:
+    """Errors of how far a way out and back went (:mod:`tracker.motion.away`), of level alone.
+
+    Where it is farthest is the outermost of some means of a stay: of ten independent means of
+    six samples that is .63 of a sample's noise too far (the mean of the largest of ten normal
+    values is 1.54 of their standard deviation, David HA, Nagaraja HN 2003, "Order Statistics",
+    from memory; checked in the tests). A whole one is taken for it, as bias and as noise, so that
+    home, a median of half a second, is in it too.
+
+    Parameters
+    ----------
+    times_s, values
+        ``(n,)`` finite samples of the set, in the order of time.
+
+    Returns
+    -------
+    Errors
+        None from too few samples.
+    """
+    noise = noise_of(times_s, values)
+    if not isfinite(noise):
+        return None
+    drawn = noise * np.random.default_rng(len(times_s)).standard_normal(DRAWS)
+    none = np.zeros(0)
+    return Errors(drawn - drawn.mean(), noise, 0.0, none, none, none, nan, nan, nan)
 
 
 def _by_turn(drawn: Array) -> tuple[Array, Array]:
@@ -257,6 +281,7 @@ def _way(times_s: Array, values: Array, turn: Turn) -> _Way | None:
     """Where the turn crosses a twentieth of its way and leaves as much, between samples."""
     first = int(np.searchsorted(times_s, turn.start_s - 1e-5))
     now = int(np.searchsorted(times_s, turn.end_s + 1e-5)) - 1
+    swing = swing_of(turn)
     if now - first < 2:
         return None
     sign = 1.0 if turn.side in ("right", "up", "near", "forward") else -1.0
@@ -264,8 +289,8 @@ def _way(times_s: Array, values: Array, turn: Turn) -> _Way | None:
     index = int(part.argmax())
     if index == 0:
         return None
-    near = part[index] - 0.05 * turn.swing_deg
-    low = part[index] - 0.95 * turn.swing_deg
+    near = part[index] - 0.05 * swing
+    low = part[index] - 0.95 * swing
     arrived = int(np.flatnonzero(part[: index + 1] >= near)[0])
     leaves = index + int(np.flatnonzero(part[index:] >= near)[-1])
     at = times_s[first : now + 1]
@@ -273,12 +298,17 @@ def _way(times_s: Array, values: Array, turn: Turn) -> _Way | None:
         float(np.interp(low, part[:2], at[:2])) if part[1] > part[0] else float(at[0]),
         _crossing(at, part, arrived - 1, near),
         _crossing(at, part, leaves, near) if leaves + 1 < len(part) else float(at[leaves]),
-        float(turn.swing_deg),
+        float(swing),
         # Of fewer it can't be told from an end that was missed.
         leaves - arrived + 1 >= 4,
         0.0,
         0.0,
     )
+
+
+def swing_of(turn: Turn) -> float:
+    """How far it went from the extreme before, in its own unit."""
+    return turn.swing_mm if isfinite(turn.swing_mm) else turn.swing_deg
 
 
 def _crossing(times: Array, values: Array, k: int, level: float) -> float:
@@ -296,6 +326,7 @@ def _read_again(
     form: Form,
     noise: float,
     rule: TurningRule,
+    mean: Mean,
     rng: np.random.Generator,
 ) -> tuple[float, float, float]:
     """Errors of level, time (s) and peak speed (a share) of one turn made anew."""
@@ -307,14 +338,18 @@ def _read_again(
     if until_s <= reached_s or not way.rests:
         reached_s = until_s = 0.5 * (reached_s + until_s)
     begins_s = reached_s - lasts_s
-    lo = max(int(np.searchsorted(times_s, begins_s - 0.1 * lasts_s)) - 1, 0)
-    hi = min(int(np.searchsorted(times_s, until_s + 0.7 * back_s)) + 1, len(times_s))
+    more_s = mean.span_s
+    lo = max(int(np.searchsorted(times_s, begins_s - 0.1 * lasts_s - more_s)) - 1, 0)
+    hi = min(int(np.searchsorted(times_s, until_s + 0.7 * back_s + more_s)) + 1, len(times_s))
     times = times_s[lo:hi]
     if len(times) < 3:
         return nan, nan, nan
     there = form.at(np.clip((times - begins_s) / lasts_s, 0.0, 1.0))
     back = form.at(np.clip((times - until_s) / back_s, 0.0, 1.0))
     values = way.swing * there - way.back * back + noise * rng.standard_normal(len(times))
+    times, values = mean.of(times, values)
+    if len(times) < 3:
+        return nan, nan, nan
     index = int(values.argmax())
     if index == 0:
         return nan, nan, nan
@@ -324,122 +359,3 @@ def _read_again(
     true_s = begins_s + 0.6 * lasts_s if rule.plateau else 0.5 * (reached_s + until_s)
     speed = read.peak_speed * lasts_s / (form.steepest * way.swing) - 1.0
     return read.level - way.swing, read.peak_s - true_s, speed
-
-
-@dataclass(frozen=True, slots=True)
-class Drawn:
-    """A figure of each turn, and what it could have been read as.
-
-    Attributes
-    ----------
-    values
-        ``(n,)`` one for each turn, NaN where there is none.
-    drawn
-        ``(DRAWS, n)`` the same with errors of measuring put upon them.
-    off
-        ``(n,)`` by how much each of them is known to be off besides.
-    """
-
-    values: Array
-    drawn: Array
-    off: Array
-
-    def median_u(self, chosen: Array) -> float:
-        """Standard uncertainty of the median of some turns; NaN of none."""
-        kept = self._kept(chosen)
-        if not len(kept):
-            return nan
-        return float(np.std(np.median(self.drawn[:, kept], axis=1)))
-
-    def median_bias(self, chosen: Array) -> float:
-        """By how much the median of some turns is known to be off; NaN of none."""
-        values, off = self.values[self._kept(chosen)], self.off[self._kept(chosen)]
-        return float(np.median(values) - np.median(values - off)) if len(values) else nan
-
-    def spread_u(self, chosen: Array, aside: Array | float = 0.0) -> float:
-        """Expanded uncertainty of half the distance between the quartiles; NaN of none.
-
-        Noise makes a spread larger: about as the squares of both spreads add. That is its bias.
-
-        Parameters
-        ----------
-        chosen
-            ``(n,)`` which turns.
-        aside
-            ``(n,)`` standard error that all of a set share, with the sign that it has in each
-            turn: a rest position that is off makes one side larger and the other smaller. Of
-            one side alone it is no error.
-        """
-        kept = self._kept(chosen)
-        if not len(kept):
-            return nan
-        common = np.random.default_rng(len(self.values)).standard_normal((DRAWS, 1))
-        drawn = self.drawn[:, kept] + common * np.broadcast_to(aside, self.values.shape)[kept]
-        read = float(_spread(self.values[kept][None])[0])
-        alone = float(np.median(_spread(drawn - self.values[kept])))
-        more = read - sqrt(max(read * read - alone * alone, 0.0))
-        off = read - float(_spread((self.values - self.off)[kept][None])[0])
-        return K * float(np.std(_spread(drawn))) + abs(off + more)
-
-    def difference_u(self, first: Sequence[Indices], last: Sequence[Indices]) -> float:
-        """Standard uncertainty of the difference of two means of repetitions' means."""
-        return float(np.std(_difference(self.drawn, first, last)))
-
-    def difference_bias(self, first: Sequence[Indices], last: Sequence[Indices]) -> float:
-        """By how much that difference is known to be off."""
-        return float(_difference(self.off[None], first, last)[0])
-
-    def _kept(self, chosen: Array) -> Indices:
-        return np.flatnonzero(chosen & np.isfinite(self.values))
-
-
-def _difference(values: Array, first: Sequence[Indices], last: Sequence[Indices]) -> Array:
-    """Mean of the last repetitions less that of the first, of each row."""
-    ends = [
-        np.mean([np.nanmean(values[:, turns], axis=1) for turns in part], axis=0)
-        for part in (first, last)
-    ]
-    return np.asarray(ends[1] - ends[0])
-
-
-def _spread(values: Array) -> Array:
-    low, high = np.percentile(values, [25, 75], axis=1)
-    return np.asarray(high - low) / 2
-
-
-def with_levels(values: Array, errors: Errors) -> Drawn:
-    """Levels of the turns with the errors of levels."""
-    return Drawn(values, values + _picked(errors.level, len(values)), np.zeros(len(values)))
-
-
-def with_speeds(values: Array, errors: Errors) -> Drawn:
-    """Peak speeds with the errors of speeds, which are shares of them."""
-    drawn = values * (1.0 + _picked(errors.speed, len(values)))
-    return Drawn(values, drawn, np.zeros(len(values)))
-
-
-def with_beats(peaks_s: Array, errors: Errors) -> Drawn:
-    """Beats a minute from each turn to the one after it, with the errors of their times.
-
-    The first turn has none. An end that is read late makes one step long and the next short.
-    Past ends that weren't seen (NaN) the steps are taken for equal, as in
-    :func:`~tracker.motion.turning.steps_s`.
-    """
-    count = len(peaks_s)
-    known = peaks_s - errors.own_s
-    times = np.vstack([peaks_s, known, peaks_s + _picked(errors.time_s, count)])
-    seen = np.flatnonzero(np.isfinite(peaks_s))
-    steps = np.diff(times[:, seen], axis=1) / np.diff(seen)
-    beats = np.full(times.shape, nan)
-    beats[:, seen[1:]] = 60.0 / np.where(steps > 0, steps, nan)
-    ever = np.isfinite(beats).all(axis=0)
-    values = np.where(ever, beats[0], nan)
-    return Drawn(values, beats[2:], values - beats[1])
-
-
-def _picked(errors: Array, count: int) -> Array:
-    """Errors ``(DRAWS, count)`` drawn from those of the set's turns."""
-    rng = np.random.default_rng(count)
-    if not len(errors):
-        return np.full((DRAWS, count), nan)
-    return errors[rng.integers(0, len(errors), (DRAWS, count))]

@@ -8,6 +8,7 @@ from tracker.records import telling, terms
 from tracker.records import units as u
 from tracker.records.figure import Figure, Making
 from tracker.records.places import Place
+from tracker.session.uncertain import CARRIED
 
 
 def difference_figures(make: Making, found: Place) -> Iterator[Figure]:
@@ -50,8 +51,8 @@ def explained(session: Place) -> Iterator[Figure]:
     known = any(
         e.at(part).at(key).at("uncertainty").at("expanded").value is not None
         for e in session.at("exercises").rows()
-        for part in ("head", "eyes")
-        for key in ("amplitude_deg", "peak_speed_deg_s", "tempo_bpm")
+        for part in ("head", "eyes", "body")
+        for key in CARRIED
     )
     if known:
         make = Making("setup", "uncertainty", terms.UNCERTAINTY, u.WORDS)

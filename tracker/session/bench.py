@@ -47,6 +47,7 @@ LOT: dict[str, float] = {
     "amplitude in pitch": 4.4,
     "peak speed in yaw": 17.0,
     "peak speed in pitch": 10.0,
+    "vergence": 21.0,
 }
 #: The same of the head's angle itself, in degrees.
 LOT_DEG: dict[str, float] = {"head yaw": 1.27, "head pitch": 0.71}

@@ -259,6 +259,9 @@ _OF_TURN = {
     "amplitude_deg": "amplitude_deg",
     "peak_speed_deg_s": "peak_speed_deg_s",
     "tempo_bpm": "time_s",
+    "amplitude_mm": "amplitude_mm",
+    "swing_mm": "swing_mm",
+    "peak_speed_mm_s": "peak_speed_mm_s",
 }
 
 

@@ -12,7 +12,7 @@ from typing import Any, cast
 from tracker.exercises.catalogue import HELD, Exercise, find_exercise
 from tracker.exercises.counters import Channel, channel_of
 from tracker.exercises.events import Event
-from tracker.exercises.near_hand import eye_turns
+from tracker.exercises.near_hand import eye_turns, is_of_hand
 from tracker.sample import Sample
 from tracker.session import figures, said, standing
 from tracker.session.arrivals import arrival_figures
@@ -31,6 +31,7 @@ from tracker.session.flags import (
     seat_flag,
 )
 from tracker.session.projections import ExerciseRecord, SessionRecord
+from tracker.session.reckoned import Stated
 from tracker.session.run import (
     amplitude_asked,
     amplitude_wanted,
@@ -53,7 +54,13 @@ from tracker.session.summary_file import (
     Summary,
 )
 from tracker.session.target_figures import reach_of, target_figures
-from tracker.session.uncertain import Stated, add_uncertainties, asked_changes, withheld
+from tracker.session.uncertain import (
+    OF_BODY,
+    add_uncertainties,
+    asked_changes,
+    say_why,
+    withheld,
+)
 from tracker.session.weekly import weekly_of
 
 NOT_COUNTED = "the camera does not count this exercise in this version"
@@ -138,7 +145,7 @@ def exercise_summary(
     by_place, by_eyes = channel.unit == "mm", exercise.channel.startswith("eye")
     flags = _flags(record, channel, fraction, notes)
     movement = None
-    if exercise.counted and not by_place:
+    if exercise.counted:
         changed = asked_changes(step, turns)
         stated = Stated(
             found, frozenset(f.flag for f in flags), look_error_deg(step, found), changed
@@ -153,9 +160,9 @@ def exercise_summary(
         entry_id=step.entry_id,
         prescribed=_prescribed(record, exercise, error_deg),
         done=_done(record, exercise, hand, None if told else fraction),
-        head=None if by_eyes else movement,
+        head=None if by_eyes or by_place else movement,
         eyes=movement if by_eyes else None,
-        body=body_figures(exercise, turns, samples) if by_place else None,
+        body=movement if by_place else None,
         hand=hand,
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
@@ -235,9 +242,19 @@ def _notes_of(record: ExerciseRecord) -> tuple[str, ...]:
 
 def _movement(record: ExerciseRecord, exercise: Exercise, stated: Stated) -> dict[str, Any]:
     """Figures of the turns, each with its uncertainty."""
-    out = _bare_movement(record, exercise)
-    channel = channel_of(exercise.channel)
-    add_uncertainties(out, channel, record.turns, record.samples, stated)
+    turns, samples, channel = record.turns, record.samples, channel_of(exercise.channel)
+    if channel.unit == "mm":
+        out = body_figures(exercise, turns, samples)
+    else:
+        out = _bare_movement(record, exercise)
+    by_hand = any(is_of_hand(t) for t in turns)
+    if channel.name == "eye_vergence" and by_hand:
+        # The count is the hand's, what the eyes did is told of their own turns.
+        say_why({"tempo_bpm": out["tempo_bpm"]}, OF_BODY)
+        change = {k: v for k, v in out.items() if k != "tempo_bpm"}
+        add_uncertainties(change, channel, eye_turns(samples), samples, stated)
+    else:
+        add_uncertainties(out, channel, turns, samples, stated)
     return out
 
 

@@ -16,6 +16,7 @@ from tracker.inputs import read_input
 from tracker.session.bench import BENCH_SCHEMA
 from tracker.session.files import write_atomically
 from tracker.session.flags import Flag
+from tracker.session.uncertain import CARRIED
 
 FORMAT = "turnpost-session"
 FORMAT_VERSION = 1
@@ -84,13 +85,7 @@ _WHOLE_SCHEMA: dict[str, Any] = {
 #: Figures of a movement: free, but for their uncertainty.
 Movement = Annotated[
     dict[str, Any],
-    Field(
-        json_schema_extra={
-            "properties": dict.fromkeys(
-                ("amplitude_deg", "peak_speed_deg_s", "tempo_bpm"), _WHOLE_SCHEMA
-            )
-        }
-    ),
+    Field(json_schema_extra={"properties": dict.fromkeys(CARRIED, _WHOLE_SCHEMA)}),
 ]
 
 

@@ -1,27 +1,25 @@
 """The uncertainty of each figure of a movement, and its first five repetitions against the last.
 
-Only figures of turns that are read as they come have one: what is averaged first (vergence, a
-followed target, ways from place to place) says why it hasn't.
+What each is uncertain by stands in :mod:`tracker.session.reckoned`; what has none says why.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
-from math import hypot, isfinite, log, nan, sqrt
-from typing import Any
+from collections.abc import Iterable, Mapping, Sequence
+from math import hypot, isfinite
 
 import numpy as np
 from numpy.typing import NDArray
 
 from tracker.differing import by_spread, called, too_uneven
 from tracker.exercises.counters import Channel
-from tracker.motion import uncertainty as motion
+from tracker.motion.away import AwayRule
+from tracker.motion.drawn import K, Uncertainty
 from tracker.motion.turning import Turn, TurningRule
-from tracker.motion.uncertainty import Drawn, Errors, Uncertainty
+from tracker.motion.uncertainty import LEAST_SAMPLES, Errors, Mean, errors_of, errors_of_stays
 from tracker.sample import Sample
-from tracker.session.bench import WORST, WORST_IS, is_within, stated_offset_deg, stated_share
 from tracker.session.figures import Figure, missing
+from tracker.session.reckoned import Part, Stated, parts_of
 from tracker.session.run import grown_share, tempo_asked
 from tracker.session.stage import Step
 
@@ -30,12 +28,27 @@ Array = NDArray[np.float64]
 #: A figure that the pictures carry worse than this share of it is withheld: the desk reckons
 #: with no larger error of an amplitude and a peak speed (``records.trends.SPECS``); that of the
 #: tempo is this project's own choice.
-CARRIED = {"amplitude_deg": 0.10, "peak_speed_deg_s": 0.17, "tempo_bpm": 0.10}
+CARRIED = {
+    "amplitude_deg": 0.10,
+    "peak_speed_deg_s": 0.17,
+    "tempo_bpm": 0.10,
+    "amplitude_mm": 0.10,
+    "swing_mm": 0.10,
+    "peak_speed_mm_s": 0.17,
+    "vergence_change_deg": 0.25,
+}
 TOO_FEW = "too few pictures a second for so fast a movement"
-NOT_RECKONED = "not reckoned for what is averaged first"
+OF_BODY = "not reckoned for shoulders and hands"
+OF_STAYS = "not reckoned for standing up and bending down"
+OF_EYES = "not known for the speed of eyes"
 NOT_OF_ASKED = "not reckoned for a share of what was asked"
-NO_SETUP = "without a set-up its error is not known"
-FAR = "turned farther than the set-up holds: its error there is not known"
+#: Why a figure has none, by its name; times of single ways go with the tempo and say nothing.
+OF_NONE = {
+    "reach_percent": NOT_OF_ASKED,
+    "peak_speed_deg_s": OF_EYES,
+    "peak_speed_mm_s": OF_STAYS,
+    "tempo_bpm": OF_STAYS,
+}
 NOT_EACH = "not measured in each of them"
 NOT_DRAWN = "too few turns or samples to tell"
 #: Why the two ends of a set aren't called different: the set itself asked for it.
@@ -44,40 +57,8 @@ FASTER_ASKED = "faster was asked towards the end"
 SLOWER_ASKED = "slower was asked towards the end"
 #: Two tempos that differ by a smaller share than this are one (own choice).
 TEMPO_SAME = 0.01
-#: Median angle of an error in two directions, each normal and as large as the other, in standard
-#: deviations of one of them: that of Rayleigh's distribution (Rayleigh 1880, Phil Mag 10:73;
-#: 1 - exp(-r^2 / 2) = 1/2). Where all of it lies in one direction it would be 0.674.
-MEDIAN_ANGLE = sqrt(2.0 * log(2.0))
 #: Turns at each end: five repetitions.
 FIVE = 10
-
-
-@dataclass(frozen=True, slots=True)
-class Stated:
-    """What is known of a set besides its turns.
-
-    Attributes
-    ----------
-    setup
-        What its set-up found.
-    flags
-        The flags of the set.
-    look_deg
-        Median angle of the error of a look (``at_target.look_error_deg``), NaN if unknown.
-    changed
-        Why the two ends of a figure aren't called different (:func:`asked_changes`).
-    """
-
-    setup: Mapping[str, Any]
-    flags: frozenset[str]
-    look_deg: float = nan
-    changed: Mapping[str, str] = field(default_factory=dict)
-
-    def unknown(self) -> str:
-        """Why its error isn't known; empty where it is."""
-        if self.flags & {"no_setup", "setup_failed"}:
-            return NO_SETUP
-        return FAR if "far_turned" in self.flags else ""
 
 
 def asked_changes(step: Step, turns: Sequence[Turn]) -> dict[str, str]:
@@ -116,28 +97,29 @@ def add_uncertainties(
     Parameters
     ----------
     movement
-        ``amplitude_deg``, ``peak_speed_deg_s``, ``tempo_bpm``; changed in place.
+        Figures by their names in a summary; changed in place.
     channel, turns, samples
         What was counted, and in what.
     stated
         What is known of the set-up.
     """
-    rule = channel.rule
-    if not isinstance(rule, TurningRule) or channel.smooth_s or channel.unit == "mm":
-        _say_why(movement, NOT_RECKONED)
+    if channel.body:
+        say_why(movement, OF_BODY)
         return
-    rows = [(s.time_s, v) for s in samples if isfinite(v := channel.read(s))]
-    times, values = np.array(rows, dtype=float).reshape(-1, 2).T
-    errors = motion.errors_of(times, values, turns, rule)
+    errors = _errors_of(channel, turns, samples)
     if errors is None:
-        _say_why(movement, NOT_DRAWN)
+        say_why(movement, NOT_DRAWN)
         return
-    _say_why({k: v for k, v in movement.items() if k not in CARRIED}, NOT_OF_ASKED)
-    for key, one in _parts(channel, turns, errors, stated).items():
+    parts = parts_of(channel, turns, errors, stated)
+    stays = isinstance(channel.rule, AwayRule)
+    for key, reason in OF_NONE.items():
+        if key in movement and key not in parts:
+            say_why({key: movement[key]}, reason)
+    for key, one in parts.items():
         found = movement.get(key)
         if found is None or found.get("median") is None:
             continue
-        if _is_beyond(found, one, errors, CARRIED[key]):
+        if not stays and _is_beyond(found, one, errors, CARRIED[key]):
             _withhold(found)
             continue
         unknown = stated.unknown() if key != "tempo_bpm" else ""
@@ -146,75 +128,21 @@ def add_uncertainties(
             found["difference"] = _difference(one, unknown, stated.changed.get(key, ""))
 
 
-@dataclass(frozen=True, slots=True)
-class _Part:
-    """One figure: its turns drawn; bias and uncertainty by form of a value; the set-up's error.
-
-    ``of_value`` is whether bias and form are shares of the value: then what is off by the same
-    at both ends of a set doesn't cancel. The set-up's error is a ``share`` of the value, and an
-    ``offset`` besides that is the same at both ends.
-    """
-
-    drawn: Drawn
-    bias: Callable[[float], float]
-    form: Callable[[float], float]
-    share: float = 0.0
-    offset: float = 0.0
-    of_value: bool = True
-
-    def setup(self, value: float) -> float:
-        """Standard uncertainty by the set-up."""
-        return hypot(self.share * value, self.offset)
+def _errors_of(channel: Channel, turns: Sequence[Turn], samples: Iterable[Sample]) -> Errors | None:
+    rows = [(s.time_s, v) for s in samples if isfinite(v := channel.read(s))]
+    times, values = np.array(rows, dtype=float).reshape(-1, 2).T
+    if isinstance(channel.rule, TurningRule):
+        mean = Mean(channel.smooth_s, channel.least_s)
+        return errors_of(times, values, turns, channel.rule, mean)
+    return errors_of_stays(times, values)
 
 
-def _parts(
-    channel: Channel, turns: Sequence[Turn], errors: Errors, stated: Stated
-) -> dict[str, _Part]:
-    axis = channel.name.rpartition("_")[2]
-    within = is_within(stated.setup, stated.flags)
-    by_eyes = channel.name.startswith("eye")
-    amplitude, speed, peak_s = (
-        np.array([getattr(t, n) for t in turns], dtype=float)
-        for n in ("amplitude_deg", "peak_speed_deg_s", "peak_s")
-    )
-    # When a turn ended whose end lay in a hole of the measuring is not known.
-    peak_s[[t.hidden for t in turns]] = nan
-    return {
-        "amplitude_deg": _Part(
-            motion.with_levels(amplitude, errors),
-            lambda _: errors.level_bias,
-            lambda _: errors.level_form,
-            0.0 if by_eyes else stated_share("amplitude", axis, within=within),
-            _eye_error(stated) if by_eyes else stated_offset_deg(axis, within=within),
-            of_value=False,
-        ),
-        "peak_speed_deg_s": _Part(
-            motion.with_speeds(speed, errors),
-            lambda value: errors.speed_bias * value,
-            lambda value: errors.speed_form * value,
-            stated_share("peak speed", axis, within=within),
-        ),
-        "tempo_bpm": _Part(
-            motion.with_beats(peak_s, errors),
-            lambda _: 0.0 if len(errors.time_s) else nan,
-            lambda _: 0.0,
-        ),
-    }
-
-
-def _eye_error(stated: Stated) -> float:
-    """Standard error of a look in one direction; of an unknown one what the bench found."""
-    if isfinite(stated.look_deg):
-        return stated.look_deg / MEDIAN_ANGLE
-    return WORST["eye yaw, head still"][0] / WORST_IS
-
-
-def _is_beyond(found: Figure, one: _Part, errors: Errors, most: float) -> bool:
+def _is_beyond(found: Figure, one: Part, errors: Errors, most: float) -> bool:
     """Whether the pictures can't carry a figure of the whole set."""
     value = float(found["median"])
-    own = abs(one.bias(value)) + motion.K * one.form(value)
+    own = abs(one.bias(value)) + K * one.form(value)
     # A comparison with NaN is false: what couldn't be read anew isn't carried either.
-    carried = errors.samples_a_turn >= motion.LEAST_SAMPLES and own <= most * abs(value)
+    carried = errors.samples_a_turn >= LEAST_SAMPLES and own <= most * abs(value)
     return not carried
 
 
@@ -233,7 +161,7 @@ def withheld(movement: Mapping[str, Figure] | None) -> dict[str, str]:
     return {k: TOO_FEW for k, f in found if isinstance(f, dict) and f.get("reason") == TOO_FEW}
 
 
-def _fill(found: Figure, one: _Part, turns: Sequence[Turn], unknown: str) -> None:
+def _fill(found: Figure, one: Part, turns: Sequence[Turn], unknown: str) -> None:
     index = np.arange(len(turns))
     # One side reads larger by it, the other smaller.
     aside = one.offset * np.array([1.0 if t.side == turns[0].side else -1.0 for t in turns])
@@ -252,7 +180,8 @@ def _fill(found: Figure, one: _Part, turns: Sequence[Turn], unknown: str) -> Non
             continue
         noise = hypot(one.drawn.median_u(which), one.form(value))
         bias = one.bias(value) + one.drawn.median_bias(which)
-        of = Uncertainty(noise, one.setup(value), bias)
+        setup = hypot(one.share * value, one.drawn.median_aside(which, aside))
+        of = Uncertainty(noise, setup, bias)
         part["uncertainty"] = _told(of, unknown)
         part["spread_uncertainty"] = _rounded(one.drawn.spread_u(which, aside))
 
@@ -261,7 +190,7 @@ def _sides(found: Figure) -> Iterable[str]:
     return found.get("by_side") or ()
 
 
-def _difference(one: _Part, unknown: str, changed: str) -> Figure:
+def _difference(one: Part, unknown: str, changed: str) -> Figure:
     """Last five less first five repetitions, each the mean of its turns, by the one rule.
 
     It isn't called anything where its error is unknown, or where what was asked had changed.
@@ -303,7 +232,7 @@ def _told(of: Uncertainty, unknown: str) -> Figure:
     """As it stands in a summary."""
     return {
         "expanded": None if unknown else _rounded(of.expanded),
-        "k": motion.K,
+        "k": K,
         "noise": _rounded(of.noise),
         "setup": None if unknown else _rounded(of.setup),
         "bias": _rounded(of.bias),
@@ -311,10 +240,11 @@ def _told(of: Uncertainty, unknown: str) -> Figure:
     }
 
 
-def _say_why(movement: Mapping[str, Figure], reason: str) -> None:
+def say_why(movement: Mapping[str, Figure], reason: str) -> None:
+    """Put a reason in the place of the uncertainty of figures that have a value."""
     for found in movement.values():
         if isinstance(found, dict) and found.get("median") is not None:
-            found["uncertainty"] = {"expanded": None, "k": motion.K, "reason": reason}
+            found["uncertainty"] = {"expanded": None, "k": K, "reason": reason}
 
 
 def _rounded(value: float) -> float | None:

@@ -20,15 +20,16 @@ from tracker.records.of_target import ARRIVALS, ARRIVED, LEFT_OUT, OFF, WALL, WA
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
 from tracker.session.arrivals import NEVER_AT_REST, NO_TARGETS, TOO_COARSE
+from tracker.session.reckoned import FAR, NO_SETUP
 from tracker.session.uncertain import (
-    FAR,
     FASTER_ASKED,
     MORE_ASKED,
-    NO_SETUP,
     NOT_DRAWN,
     NOT_EACH,
     NOT_OF_ASKED,
-    NOT_RECKONED,
+    OF_BODY,
+    OF_EYES,
+    OF_STAYS,
     SLOWER_ASKED,
     TOO_FEW,
 )
@@ -184,7 +185,9 @@ _SENTENCES = (
     terms.UNCERTAINTY,
     terms.UNCERTAINTY_SAYS,
     TOO_FEW,
-    NOT_RECKONED,
+    OF_BODY,
+    OF_EYES,
+    OF_STAYS,
     NOT_OF_ASKED,
     NO_SETUP,
     FAR,

@@ -2232,6 +2232,11 @@
             <translation>غير معروف</translation>
         </message>
         <message>
+            <source>not known for the speed of eyes</source>
+            <comment>not known for the speed of eyes</comment>
+            <translation>غير معروف لسرعة العينين</translation>
+        </message>
+        <message>
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>لم يُقس</translation>
@@ -2247,9 +2252,14 @@
             <translation>لا يُحسب لنسبة مما طُلب</translation>
         </message>
         <message>
-            <source>not reckoned for what is averaged first</source>
-            <comment>not reckoned for what is averaged first</comment>
-            <translation>لا يُحسب حيث تؤخذ المتوسطات أولًا</translation>
+            <source>not reckoned for shoulders and hands</source>
+            <comment>not reckoned for shoulders and hands</comment>
+            <translation>لا يُحسب للكتفين واليدين</translation>
+        </message>
+        <message>
+            <source>not reckoned for standing up and bending down</source>
+            <comment>not reckoned for standing up and bending down</comment>
+            <translation>لا يُحسب للنهوض والانحناء</translation>
         </message>
         <message>
             <source>not recorded</source>

@@ -2232,6 +2232,11 @@
             <translation>nicht bekannt</translation>
         </message>
         <message>
+            <source>not known for the speed of eyes</source>
+            <comment>not known for the speed of eyes</comment>
+            <translation>für die Geschwindigkeit der Augen nicht bekannt</translation>
+        </message>
+        <message>
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>nicht gemessen</translation>
@@ -2247,9 +2252,14 @@
             <translation>nicht berechnet für einen Anteil am Vorgegebenen</translation>
         </message>
         <message>
-            <source>not reckoned for what is averaged first</source>
-            <comment>not reckoned for what is averaged first</comment>
-            <translation>nicht berechnet, wo zuerst gemittelt wird</translation>
+            <source>not reckoned for shoulders and hands</source>
+            <comment>not reckoned for shoulders and hands</comment>
+            <translation>für Schultern und Hände nicht berechnet</translation>
+        </message>
+        <message>
+            <source>not reckoned for standing up and bending down</source>
+            <comment>not reckoned for standing up and bending down</comment>
+            <translation>für Aufstehen und Bücken nicht berechnet</translation>
         </message>
         <message>
             <source>not recorded</source>

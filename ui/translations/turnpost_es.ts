@@ -2232,6 +2232,11 @@
             <translation>no se sabe</translation>
         </message>
         <message>
+            <source>not known for the speed of eyes</source>
+            <comment>not known for the speed of eyes</comment>
+            <translation>no se conoce para la velocidad de los ojos</translation>
+        </message>
+        <message>
             <source>not measured</source>
             <comment>not measured</comment>
             <translation>no medido</translation>
@@ -2247,9 +2252,14 @@
             <translation>no se calcula para una parte de lo pedido</translation>
         </message>
         <message>
-            <source>not reckoned for what is averaged first</source>
-            <comment>not reckoned for what is averaged first</comment>
-            <translation>no se calcula donde primero se promedia</translation>
+            <source>not reckoned for shoulders and hands</source>
+            <comment>not reckoned for shoulders and hands</comment>
+            <translation>no se calcula para hombros y manos</translation>
+        </message>
+        <message>
+            <source>not reckoned for standing up and bending down</source>
+            <comment>not reckoned for standing up and bending down</comment>
+            <translation>no se calcula al levantarse ni al agacharse</translation>
         </message>
         <message>
             <source>not recorded</source>
