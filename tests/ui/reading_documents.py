@@ -184,7 +184,8 @@ def from_fhir(text: str, record: SessionFigures) -> Read:
         there = "session" if e is None else f"exercise:{e.label}"
         out[where, f.key] = _fhir_value(found, f)
         error = values.get((there, f"{f.key}.uncertainty"))
-        if error is not None:
+        # Without a number it is a figure of its own that says why it isn't known.
+        if error is not None and "valueQuantity" in error:
             out[where, f.key] = f"{out[where, f.key]} ± {_fhir_value(error, f)}"
     return out
 
