@@ -12,7 +12,7 @@ Array = NDArray[np.float64]
 
 #: Longer holes are not averaged across (own choice).
 HOLE_S = 0.5
-#: Times are told apart to so much.
+#: Times are told apart to so much (own choice).
 _SAME_S = 1e-6
 
 
