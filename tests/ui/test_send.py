@@ -128,6 +128,31 @@ def test_a_changed_session_goes_again_into_the_same_place(
     assert len(server.requests) == 3 and set(server.resources) == urls
 
 
+def test_a_session_goes_again_where_its_marks_have_changed(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    """Else the server would keep its figures as final that the therapist doubts."""
+
+    def amended() -> set[str]:
+        return {u for u, r in server.resources.items() if r.get("status") == "amended"}
+
+    assert send() == 0 and not amended()
+    before = dict(server.resources)
+    book, session = NoteBook(clinic, "kim"), made.finished().session_id or ""
+    book.add("not_valid", session, "sneezed", set_number=0, repetition=3)
+    assert send() == 0 and len(server.requests) == 3
+    assert len(amended()) > 5 and set(server.resources) == set(before)
+    assert "sneezed" not in json.dumps(server.resources)
+    assert send() == 0 and len(server.requests) == 3
+    # A note without a mark is nobody's but the therapist's.
+    book.add("note", session, "tired")
+    assert send() == 0 and len(server.requests) == 3
+    while book.undo() is not None:
+        pass
+    assert send() == 0 and len(server.requests) == 4
+    assert server.resources == before
+
+
 def test_a_second_copy_of_a_session_is_told_and_not_sent(
     send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
