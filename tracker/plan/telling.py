@@ -153,7 +153,7 @@ def _entries(plan: Plan, entries: Sequence[Entry], week: int) -> Iterator[str]:
     for entry in entries:
         asked = asked_of(entry, week)
         yield f"  {entry.entry_id}: {asked.exercise.therapist}"
-        yield f"    {'; '.join(_asked(asked, plan))}"
+        yield f"    {'; '.join(asked_words(asked, plan))}"
         yield from (f"    {_rung(r)}" for r in entry.ladder)
         yield from _unlock(entry.unlock_after, "    ")
         if entry.note:
@@ -163,7 +163,8 @@ def _entries(plan: Plan, entries: Sequence[Entry], week: int) -> Iterator[str]:
             yield f"    not measured: {limits}"
 
 
-def _asked(asked: Asked, plan: Plan) -> Iterator[str]:
+def asked_words(asked: Asked, plan: Plan) -> Iterator[str]:
+    """What an entry asks for, one part after the other."""
     yield _dose(asked.repetitions, asked.seconds)
     if asked.exercise.channel != HELD:
         yield _tempo(asked.tempo_bpm)

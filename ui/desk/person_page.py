@@ -30,7 +30,7 @@ from tracker.records.series import Series, series_of
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
-from ui.desk.report_button import Reporting
+from ui.desk.report_button import Plans, Reporting
 from ui.desk.scores_panel import ScoresPanel
 from ui.desk.session_table import SessionTable, note_key
 from ui.desk.small import as_tip, desk_words, row_of, small_button
@@ -113,7 +113,11 @@ class PersonPage(QWidget):
     ranges_wanted = Signal()
 
     def __init__(
-        self, book: Callable[[], NoteBook], folder: Callable[[], Path], today: Callable[[], date]
+        self,
+        book: Callable[[], NoteBook],
+        folder: Callable[[], Path],
+        today: Callable[[], date],
+        plans: Plans = tuple,
     ) -> None:
         super().__init__()
         self._book, self._today = book, today
@@ -124,6 +128,7 @@ class PersonPage(QWidget):
             self.scores.scores,
             self._over_time,
             lambda: self._book().notes(),
+            plans,
         )
         self._series: list[Series] = []
         self.person: Person | None = None

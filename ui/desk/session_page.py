@@ -27,7 +27,7 @@ from ui import background, theme, words
 from ui.desk import trade
 from ui.desk.moments import lines_of
 from ui.desk.notes_panel import NotesPanel
-from ui.desk.report_button import Reporting
+from ui.desk.report_button import Plans, Reporting
 from ui.desk.session_data import SessionView, SetView, load_session
 from ui.desk.session_table import note_key
 from ui.desk.session_words import ended_words, same_exercise, set_names
@@ -46,7 +46,7 @@ class SessionPage(QWidget):
     left = Signal()
     noted = Signal()
 
-    def __init__(self, book: NoteBook) -> None:
+    def __init__(self, book: NoteBook, plans: Plans = tuple) -> None:
         super().__init__()
         self.folder = Path()
         self.person: Person | None = None
@@ -67,7 +67,11 @@ class SessionPage(QWidget):
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
         self.report = Reporting(
-            self, self._report_of, self._scores, notes=lambda: self.notes.book.notes()
+            self,
+            self._report_of,
+            self._scores,
+            notes=lambda: self.notes.book.notes(),
+            plans=plans,
         )
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()

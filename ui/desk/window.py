@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tracker.plan.model import Plan
 from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
 from ui import tab_order, theme, words
@@ -104,8 +105,10 @@ class DeskWindow(QWidget):
         self._book = NoteBook(folder, author_of_system(), settings.writer)
         #: The plan editor, once it was opened for somebody.
         self.editor: EditorWindow | None = None
-        self.person_page = PersonPage(lambda: self._book, lambda: self.reading.folder, self._today)
-        self.session_page = SessionPage(self._book)
+        self.person_page = PersonPage(
+            lambda: self._book, lambda: self.reading.folder, self._today, self._plans
+        )
+        self.session_page = SessionPage(self._book, self._plans)
         self.exchange = ExchangePage(lambda: self.reading.folder, settings)
         self.setAcceptDrops(True)
         self.leaving = Leaving(self.session_page.notes, self._show_noted, self.close)
@@ -302,6 +305,10 @@ class DeskWindow(QWidget):
             self.fault_list.setFocus()
 
     # --- pages ---
+
+    def _plans(self) -> list[tuple[str, Plan]]:
+        """The files of plans in the folder."""
+        return [] if self.found is None else self.found.records.plans
 
     def open_session(self, place: str) -> None:
         """Open a session of the person shown."""

@@ -3,8 +3,9 @@
 One transaction of PUTs whose ids follow from the session's ID and the figure's key,
 so that sending it twice makes no doubles. A person is there by pseudonym alone and is
 made only where the server knows none with it, so that what a clinic added to theirs
-stays; on one server a pseudonym must belong to one person. What a plan asks for is a
-ServiceRequest an exercise, what was measured an Observation a measure with its parts
+stays; on one server a pseudonym must belong to one person. A session's plan is a CarePlan
+with all of its entries, where a file of it is at hand, what was asked for a ServiceRequest an
+exercise that was practised, what was measured an Observation a measure with its parts
 as components, what the patient scored a QuestionnaireResponse. A score of a
 questionnaire that the therapist entered is an Observation with its possible ends. Where
 the therapist has marked repetitions as not valid, what was measured in the set is
@@ -28,7 +29,7 @@ from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.marks import NOT_VALID, marks_told
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
-from ui.documents.fhir_asked import request_of
+from ui.documents.fhir_asked import care_plan_of, request_of
 from ui.documents.fhir_parts import (
     ABSENT_CODES,
     ABSENT_EXTENSION,
@@ -120,6 +121,8 @@ def _resources(r: SessionFigures, people: str) -> Iterator[Resource]:
     if r.person_id:
         yield _patient(r.person_id, people)
     members: list[Resource] = []
+    if r.plan_id:
+        yield care_plan_of(r)
     for where, figures, e in _parts(r):
         request = request_of(r, e) if e is not None else None
         if request is not None:

@@ -14,6 +14,8 @@ from tracker.session.said import NOT_ANSWERED
 CODES = "urn:turnpost:codes"
 PERSON = "urn:turnpost:person"
 FIGURES = "urn:turnpost:figure"
+#: A plan, by its ID and that of the session that was practised under it.
+PLANS = "urn:turnpost:plan"
 UCUM = "http://unitsofmeasure.org"
 LOINC = "http://loinc.org"
 #: Measure of an exercise -> LOINC code and name (hl7.org/fhir/us/physical-activity 1.0.0).

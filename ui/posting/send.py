@@ -11,12 +11,13 @@ from pathlib import Path
 
 from tracker.records.marks import with_marks
 from tracker.records.notes import Note, NoteBook
+from tracker.records.plans import with_plans
 from tracker.records.questionnaires import Score, scores_of
 from ui.documents.fhir import PERSON, fhir_bundle, score_bundle
 from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
-from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
+from ui.posting.sessions import Found, LeftOut, find_plans, find_summaries, read_session
 
 
 @dataclass(slots=True)
@@ -73,6 +74,7 @@ def send_folder(
     for found in gone:
         seen.setdefault(known.went[found.digest], found.digest)
     there: set[str | None] = set()
+    plans = find_plans(folder) if order else []
     for found in order:
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
@@ -83,7 +85,7 @@ def send_folder(
             other = "another file of a session that has one already; look which of them is right"
             _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
         else:
-            told = fhir_bundle(with_marks([session], notes), people=people)
+            told = fhir_bundle(with_plans(with_marks([session], notes), plans), people=people)
             ready = (session.stable_id, told, marks.get(session.stable_id, ""))
             _send(found, ready, server, (record, known), count, tell)
     scores = _to_send(book, known, there, (folder, gone))
