@@ -29,6 +29,14 @@ DESK_WORDS: dict[str, object] = {
     "desk.last": QT_TRANSLATE_NOOP("turnpost", "Last session: {day}"),
     "desk.share.one": QT_TRANSLATE_NOOP("turnpost", "In one day: {share} % of bouts asked"),
     "desk.share": QT_TRANSLATE_NOOP("turnpost", "In {days} days: {share} % of bouts asked"),
+    "desk.nameless": QT_TRANSLATE_NOOP("turnpost", "Sessions without a pseudonym"),
+    "desk.nameless.each": QT_TRANSLATE_NOOP("turnpost", "Each stands by itself"),
+    "desk.nameless.what": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Whose sessions these are is not known: they may be of several people. So each stands by "
+        "itself, without practice, trends and conditions. Set a pseudonym in the plan; what is "
+        "practised from then on belongs to one person.",
+    ),
     "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "No plan at hand"),
     "desk.counted_to": QT_TRANSLATE_NOOP("turnpost", "Practice is counted up to {day}."),
     "desk.side.right": QT_TRANSLATE_NOOP("turnpost", "affected side: right"),

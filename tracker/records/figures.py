@@ -126,7 +126,7 @@ def record_of(summary: Summary) -> SessionFigures:
     return SessionFigures(
         stable_id=summary.session_id or _id_of(content),
         session_id=session_id,
-        person_id=None if summary.person is None else clean(summary.person, None),
+        person_id=clean(summary.person or "", None) or None,
         person=person or "no person named",
         plan_id=place.at("plan_id").text(),
         started=_iso(place.at("started_at")),

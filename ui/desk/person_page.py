@@ -26,10 +26,11 @@ from tracker.records.attention import Reason
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
-from tracker.records.series import Series, series_of
+from tracker.records.series import Series
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
+from ui.desk.people_list import shown_name
 from ui.desk.report_button import Plans, Reporting
 from ui.desk.scores_panel import ScoresPanel
 from ui.desk.session_table import SessionTable, note_key
@@ -273,11 +274,18 @@ class PersonPage(QWidget):
             self.sessions.show_rows([], {})
             self.scores.show_person("")
             return
-        self.name.setText(person.name)
+        self.name.setText(shown_name(person))
+        for part in (self.practice, self.strip, self.strip_key):
+            part.setVisible(not person.nameless)
+        if not again:
+            # They have sessions alone.
+            self.tabs.setCurrentIndex(1 if person.nameless else 0)
         own = person.plan is not None and person.plan.person == person.name
         self.baseline.setEnabled(own)
         self.baseline.setToolTip("" if own else as_tip(words.say("desk.together.no_plan")))
-        about = words.say(f"desk.side.{person.affected_side}")
+        about = words.say(
+            "desk.nameless.what" if person.nameless else f"desk.side.{person.affected_side}"
+        )
         if person.baseline_day is not None:
             day = trade.day(person.baseline_day)
             about = words.say("desk.baseline.of", text=about, day=day)
@@ -315,7 +323,7 @@ class PersonPage(QWidget):
             return
         choice = self.filters.choice
         rows = choice.rows(person.rows)
-        series = series_of(rows)
+        series = person.series_over(rows)
         if choice.exercise is not None:
             series = [s for s in series if s.exercise in ("", choice.exercise)]
         self._series = series

@@ -58,7 +58,8 @@ class ScoresPanel(QWidget):
     def __init__(self, book: Callable[[], NoteBook], today: Callable[[], date]) -> None:
         super().__init__()
         self._book, self._today = book, today
-        self.person = ""
+        #: None until somebody is shown.
+        self.person: str | None = None
         self._scales: dict[str, tuple[float, float]] = {}
         #: Ends of a range as they were filled in, until somebody types another.
         self._filled: dict[str, str] = {}
@@ -139,7 +140,7 @@ class ScoresPanel(QWidget):
 
     @property
     def _named(self) -> bool:
-        return self.person not in ("", NO_NAME)
+        return self.person not in (None, NO_NAME)
 
     def scores(self) -> list[Score]:
         """Those of the person shown, for a document."""

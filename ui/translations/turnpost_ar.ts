@@ -5150,6 +5150,21 @@
             <translation>و{count} غيرها</translation>
         </message>
         <message>
+            <source>Sessions without a pseudonym</source>
+            <comment>desk.nameless</comment>
+            <translation>جلسات بلا اسم مستعار</translation>
+        </message>
+        <message>
+            <source>Each stands by itself</source>
+            <comment>desk.nameless.each</comment>
+            <translation>كل جلسة قائمة بذاتها</translation>
+        </message>
+        <message>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <comment>desk.nameless.what</comment>
+            <translation>لا يُعرف لمن هذه الجلسات: فقد تكون لعدة أشخاص. لذلك تبقى كل جلسة قائمة بذاتها، بلا حساب للتدريب ولا اتجاهات ولا شروط. ضع اسمًا مستعارًا في الخطة؛ وما يُتدرَّب عليه بعد ذلك يعود إلى شخص واحد.</translation>
+        </message>
+        <message>
             <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
             <translation>لا توجد خطة متاحة</translation>

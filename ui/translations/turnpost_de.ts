@@ -5150,6 +5150,21 @@
             <translation>und {count} weitere</translation>
         </message>
         <message>
+            <source>Sessions without a pseudonym</source>
+            <comment>desk.nameless</comment>
+            <translation>Sitzungen ohne Pseudonym</translation>
+        </message>
+        <message>
+            <source>Each stands by itself</source>
+            <comment>desk.nameless.each</comment>
+            <translation>Jede steht für sich</translation>
+        </message>
+        <message>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <comment>desk.nameless.what</comment>
+            <translation>Von wem diese Sitzungen sind, ist nicht bekannt: Sie können von mehreren Personen sein. Darum steht jede für sich, ohne Übungshäufigkeit, Verläufe und Bedingungen. Setzen Sie im Plan ein Pseudonym; was von da an geübt wird, gehört zu einer Person.</translation>
+        </message>
+        <message>
             <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
             <translation>Kein Plan vorhanden</translation>

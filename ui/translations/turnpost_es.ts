@@ -5150,6 +5150,21 @@
             <translation>y {count} más</translation>
         </message>
         <message>
+            <source>Sessions without a pseudonym</source>
+            <comment>desk.nameless</comment>
+            <translation>Sesiones sin seudónimo</translation>
+        </message>
+        <message>
+            <source>Each stands by itself</source>
+            <comment>desk.nameless.each</comment>
+            <translation>Cada una va por separado</translation>
+        </message>
+        <message>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <comment>desk.nameless.what</comment>
+            <translation>No se sabe de quién son estas sesiones: pueden ser de varias personas. Por eso cada una va por separado, sin práctica, tendencias ni condiciones. Ponga un seudónimo en el plan; lo que se practique desde entonces será de una sola persona.</translation>
+        </message>
+        <message>
             <source>No plan at hand</source>
             <comment>desk.no_plan</comment>
             <translation>Sin plan disponible</translation>
