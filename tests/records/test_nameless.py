@@ -94,6 +94,8 @@ def test_the_text_says_what_to_do_and_shows_each_session() -> None:
     for text in ("\n".join(listed), "\n".join(lines)):
         assert NAMELESS in text and "set a pseudonym in the plan" in text
         assert "Practice: " not in text and "->" not in text
+    # Nobody knows how many people they are.
+    assert listed[0].startswith("0 people, 12 sessions")
     sessions = lines[lines.index("Sessions, the newest first") + 1 :]
     assert len(sessions) == 12
 

@@ -30,7 +30,8 @@ def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
     if not people:
         yield f"No sessions were found in {records.folder}."
     else:
-        yield f"{len(people)} people, {sessions} sessions; who needs a look comes first."
+        named = sum(not p.nameless for p in people)
+        yield f"{named} people, {sessions} sessions; who needs a look comes first."
     for person in people:
         yield ""
         yield f"{_name(person)}  (last session {telling.day(person.last_day)})"

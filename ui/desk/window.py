@@ -296,7 +296,8 @@ class DeskWindow(QWidget):
         sessions = len(found.records.rows)
         if stopped:
             return words.say("desk.stopped", count=sessions)
-        return words.say("desk.read", people=len(found.people), sessions=sessions)
+        known = sum(not p.nameless for p in found.people)
+        return words.say("desk.read", people=known, sessions=sessions)
 
     def switch_faults(self) -> None:
         """Show or hide what could not be read."""
