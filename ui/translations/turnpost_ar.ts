@@ -10040,6 +10040,11 @@
             <translation>تم التراجع: {name}، {score}، {day}.</translation>
         </message>
         <message>
+            <source>This older score may be of another computer with the same login: {name}, {score}, {day}.</source>
+            <comment>scores.unsigned</comment>
+            <translation>قد تكون هذه الدرجة الأقدم من حاسوب آخر بتسجيل الدخول نفسه: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
             <source>It fits</source>
             <comment>screen.fits</comment>
             <translation>مطابق</translation>

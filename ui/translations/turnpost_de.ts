@@ -10040,6 +10040,11 @@
             <translation>Zurückgenommen: {name}, {score}, {day}.</translation>
         </message>
         <message>
+            <source>This older score may be of another computer with the same login: {name}, {score}, {day}.</source>
+            <comment>scores.unsigned</comment>
+            <translation>Dieser ältere Wert kann von einem anderen Computer mit derselben Anmeldung sein: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
             <source>It fits</source>
             <comment>screen.fits</comment>
             <translation>Es passt</translation>

@@ -10040,6 +10040,11 @@
             <translation>Deshecho: {name}, {score}, {day}.</translation>
         </message>
         <message>
+            <source>This older score may be of another computer with the same login: {name}, {score}, {day}.</source>
+            <comment>scores.unsigned</comment>
+            <translation>Esta puntuación más antigua puede ser de otro ordenador con el mismo usuario: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
             <source>It fits</source>
             <comment>screen.fits</comment>
             <translation>Coincide</translation>
