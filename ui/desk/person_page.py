@@ -22,7 +22,6 @@ from PySide6.QtWidgets import (
 )
 
 from tracker.exercises.catalogue.sources import GUIDELINE
-from tracker.records.attention import Reason
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
@@ -31,78 +30,22 @@ from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
 from ui.desk.people_list import shown_name
+from ui.desk.reasons import Reasons
 from ui.desk.report_button import Plans, Reporting
 from ui.desk.scores_panel import ScoresPanel
 from ui.desk.session_table import SessionTable, note_key
 from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
-from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
 from ui.editor.baseline import offers_changes
 from ui.editor.telling import phrase
-from ui.widgets.basic import Rule, Words
+from ui.widgets.basic import Words
 
 #: Beside the name and its line of words there is room for the buttons from so many heights of
 #: a line on.
 HEAD_LINES = 40
 #: Beyond this text size, in percent, the page is higher than the screen.
 LARGE = 125
-
-
-class Reasons(QWidget):
-    """The lines on top, each with its session to open."""
-
-    opened = Signal(str)
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(theme.S // 2)
-        self._percent = 100
-        self._shown: list[Reason] | None = None
-
-    def set_percent(self, percent: int) -> None:
-        """Lines that are made later get the same text size."""
-        self._percent = percent
-
-    def show_reasons(self, reasons: list[Reason]) -> None:
-        """Show somebody's reasons."""
-        if reasons == self._shown:
-            return
-        self._shown = list(reasons)
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
-        for reason in reasons:
-            self._column.addWidget(self._line(reason))
-        if not reasons:
-            self._column.addWidget(self._sized(desk_words(words.say("desk.nothing_first"))))
-
-    def _line(self, reason: Reason) -> QWidget:
-        line = QWidget()
-        row = QHBoxLayout(line)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(theme.S)
-        first = reason.first
-        word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
-        word.setWordWrap(False)
-        row.addWidget(word)
-        text = self._sized(desk_words(trade.shown(dated(reason)), bold=first))
-        row.addWidget(text, 1)
-        if reason.place is not None:
-            day = trade.day(reason.day)
-            button = small_button(words.say("desk.show"), words.say("desk.show_name", day=day))
-            button.set_percent(self._percent)
-            button.clicked.connect(lambda _=False, place=reason.place: self.opened.emit(place))
-            row.addWidget(button)
-        return Rule(line) if first else line
-
-    def _sized(self, label: Words) -> Words:
-        label.set_percent(self._percent)
-        return label
 
 
 class PersonPage(QWidget):
@@ -220,11 +163,7 @@ class PersonPage(QWidget):
         self.tabs.setFont(theme.font("desk", percent))
         self.trends.set_percent(percent)
         self.sessions.set_percent(percent)
-        shown = self.reasons._shown
-        if shown is not None:
-            self.reasons._shown = None
-            self.reasons.set_percent(percent)
-            self.reasons.show_reasons(shown)
+        self.reasons.set_percent(percent)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Another width may have room for the buttons beside the name, or no longer."""

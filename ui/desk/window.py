@@ -35,6 +35,7 @@ from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
+from ui.desk.folder_name import FolderName
 from ui.desk.leaving import Leaving
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
@@ -50,7 +51,6 @@ from ui.settings import Settings
 from ui.widgets.basic import Words
 from ui.widgets.flow import FlowRow
 from ui.widgets.focus_frame import FocusFrame
-from ui.widgets.paths import shown_path
 
 TICK_MS = 100
 #: The folder is looked through for changes so often. Asking is used in place of the system's
@@ -91,7 +91,7 @@ class DeskWindow(QWidget):
         self._fixed_day = today
         self.found: Found | None = None
         self.setMinimumSize(*SMALLEST)
-        self.folder_name = desk_words(soft=True)
+        self.folder_name = FolderName()
         self.state = desk_words()
         self.progress = QProgressBar()
         self.progress.setTextVisible(False)
@@ -219,7 +219,7 @@ class DeskWindow(QWidget):
         # A score typed for somebody of the folder before must not go into this one.
         self.people.show_people([])
         self.person_page.name.setText("")
-        self.folder_name.setText(words.say("desk.folder", folder=shown_path(folder)))
+        self.folder_name.show_folder(folder)
         self.setWindowTitle(f"{words.say('program')} - {words.say('desk.title')}: {folder.name}")
         self.show_people()
         self.reading.start()
