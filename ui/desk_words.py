@@ -6,7 +6,6 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 DESK_WORDS: dict[str, object] = {
     "desk.title": QT_TRANSLATE_NOOP("turnpost", "Review"),
-    "desk.folder": QT_TRANSLATE_NOOP("turnpost", "{folder}"),
     "desk.open": QT_TRANSLATE_NOOP("turnpost", "Another folder"),
     "desk.people": QT_TRANSLATE_NOOP("turnpost", "People, most urgent first"),
     "desk.reading": QT_TRANSLATE_NOOP("turnpost", "Reading {done} of {of} files ..."),
@@ -92,6 +91,7 @@ DESK_WORDS: dict[str, object] = {
         "turnpost",
         "a box a bout: full = measured, half = not seen by the camera, empty = asked, not done",
     ),
+    "desk.step": QT_TRANSLATE_NOOP("turnpost", "Next: {text}"),
     "desk.condition": QT_TRANSLATE_NOOP("turnpost", "Condition: {text}"),
     "desk.trends": QT_TRANSLATE_NOOP("turnpost", "Trends"),
     "desk.sessions": QT_TRANSLATE_NOOP("turnpost", "Sessions"),

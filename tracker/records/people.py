@@ -17,6 +17,7 @@ from tracker.records.index import Records, without_collecting
 from tracker.records.places import clean
 from tracker.records.rows import SessionRow
 from tracker.records.series import Series, series_of
+from tracker.records.steps import Step, steps_of
 
 #: A folder whose newest session is older than this was handed over, not synced: practice
 #: is counted up to that session, since what came after it can't be in it (own choice).
@@ -47,6 +48,8 @@ class Person:
         What needs eyes first, the gravest first.
     conditions
         How the conditions of the plan stand.
+    steps
+        What the plan asks for next by its weeks.
     """
 
     name: str
@@ -55,6 +58,7 @@ class Person:
     adherence: Adherence
     reasons: list[Reason]
     conditions: list[Standing]
+    steps: Sequence[Step] = ()
 
     @property
     def nameless(self) -> bool:
@@ -241,4 +245,4 @@ def _person(
     reasons = reasons_of(rows, adherence, series, conditions)
     of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
-    return Person(name, rows, plan, adherence, reasons, conditions)
+    return Person(name, rows, plan, adherence, reasons, conditions, steps_of(plan, today))

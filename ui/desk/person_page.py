@@ -46,6 +46,8 @@ from ui.widgets.basic import Words
 HEAD_LINES = 40
 #: Beyond this text size, in percent, the page is higher than the screen.
 LARGE = 125
+#: Of a condition that is waited for so many figures are shown (all have room on hover).
+MOST_FIGURES = 6
 
 
 class PersonPage(QWidget):
@@ -238,15 +240,29 @@ class PersonPage(QWidget):
         self.gaze.setToolTip(as_tip(phrase(GUIDELINE)))
         self.gaze.setVisible(bool(gaze))
         self.strip.show_practice(person.adherence)
-        standing = person.conditions
-        short = [trade.condition(s, most=1) for s in standing]
-        lines = [words.say("desk.condition", text=text) for text in short]
-        self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
-        self.conditions.setText("\n".join(lines))
-        self.conditions.setVisible(bool(lines))
+        self._show_next(person)
         self.scores.show_person(person.name)
         self.filters.offer(person.rows, again=again)
         self.fill(again=again)
+
+    def _show_next(self, person: Person) -> None:
+        """What the plan opens and asks for next, and what it waits for.
+
+        Of the first condition that is waited for all figures stand there, of the others one.
+        """
+        standing = person.conditions
+        waiting = [s for s in standing if not s.condition.met and not s.practised]
+        lines = [
+            words.say(
+                "desk.condition",
+                text=trade.condition(s, most=MOST_FIGURES if s in waiting[:1] else 1),
+            )
+            for s in standing
+        ]
+        lines += [words.say("desk.step", text=trade.step(s)) for s in person.steps]
+        self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
+        self.conditions.setText("\n".join(lines))
+        self.conditions.setVisible(bool(lines))
 
     def _over_time(self) -> list[OverTime]:
         """The person over the sessions that are shown."""

@@ -89,6 +89,8 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
     yield from _gaze_line(person)
     for standing in person.conditions:
         yield f"  Condition: {telling.condition(standing)}"
+    for step in person.steps:
+        yield f"  Next: {telling.step(step)}"
     for course in courses_of(scores):
         yield f"  Questionnaire: {course_line(course)}"
     at = None

@@ -2327,6 +2327,11 @@
             <translation>الترتيب</translation>
         </message>
         <message>
+            <source>own pace</source>
+            <comment>own pace</comment>
+            <translation>بسرعة المريض نفسه</translation>
+        </message>
+        <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
             <comment>partner near and steady on their feet; hand over, do not throw</comment>
             <translation>الشخص الآخر قريب وثابت؛ تسليم باليد، لا رمي</translation>
@@ -2797,6 +2802,11 @@
             <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
         </message>
         <message>
+            <source>the plan has no first day</source>
+            <comment>the plan has no first day</comment>
+            <translation>ليس للخطة يوم أول</translation>
+        </message>
+        <message>
             <source>the plan taken differs from the one handed out: {words}</source>
             <comment>the plan taken differs from the one handed out: {words}</comment>
             <translation>الخطة المعتمدة هنا تختلف عن الخطة التي سُلِّمت: {words}</translation>
@@ -2982,6 +2992,11 @@
             <translation>تغير التقارب</translation>
         </message>
         <message>
+            <source>waits for the patient's yes</source>
+            <comment>waits for the patient's yes</comment>
+            <translation>ينتظر موافقة المريض</translation>
+        </message>
+        <message>
             <source>walking</source>
             <comment>walking</comment>
             <translation>ماشيًا</translation>
@@ -3102,6 +3117,11 @@
             <translation>{count} من ملفات الخطط تختلف وتبدأ في اليوم نفسه: يؤخذ أحدثها</translation>
         </message>
         <message>
+            <source>{first} to {last} beats a minute</source>
+            <comment>{first} to {last} beats a minute</comment>
+            <translation>من {first} إلى {last} نقرة في الدقيقة</translation>
+        </message>
+        <message>
             <source>{gaze}; planned {planned}</source>
             <comment>{gaze}; planned {planned}</comment>
             <translation>{gaze}؛ المخطط {planned}</translation>
@@ -3115,6 +3135,11 @@
             <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
             <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
             <translation>{gaze}؛ المخطط {planned}؛ الدليل الإرشادي كما يُنقل عنه: من {least} إلى {most}</translation>
+        </message>
+        <message>
+            <source>{least} to {most} degrees to each side</source>
+            <comment>{least} to {most} degrees to each side</comment>
+            <translation>من {least} إلى {most} درجة إلى كل جانب</translation>
         </message>
         <message>
             <source>{low} to {high}</source>
@@ -3182,6 +3207,11 @@
             <translation>{share} % من الوقت لم تُقرأ العينان: بدتا مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>
         </message>
         <message>
+            <source>{tempo} beats a minute</source>
+            <comment>{tempo} beats a minute</comment>
+            <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} (عدد الجلسات {count}، تُعرض الأخطر)</translation>
@@ -3215,6 +3245,11 @@
             <source>{what} rose from {first} to {last} of 10</source>
             <comment>{what} rose from {first} to {last} of 10</comment>
             <translation>{what} ارتفعت من {first} إلى {last} من 10</translation>
+        </message>
+        <message>
+            <source>{what}: from week {week} on ({day}): {dose}</source>
+            <comment>{what}: from week {week} on ({day}): {dose}</comment>
+            <translation>{what}: من الأسبوع {week} ({day}): {dose}</translation>
         </message>
         <message>
             <source>{why} and {count} more</source>
@@ -5005,11 +5040,6 @@
             <translation>مشكوك فيه: {why}</translation>
         </message>
         <message>
-            <source>{folder}</source>
-            <comment>desk.folder</comment>
-            <translation>{folder}</translation>
-        </message>
-        <message>
             <source>▨ Not measured for {length} s: {why}</source>
             <comment>desk.gap.of</comment>
             <translation>▨ لم يُقس لمدة {length} ث: {why}</translation>
@@ -5428,6 +5458,11 @@
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
             <translation>الجهة المصابة غير معروفة</translation>
+        </message>
+        <message>
+            <source>Next: {text}</source>
+            <comment>desk.step</comment>
+            <translation>التالي: {text}</translation>
         </message>
         <message>
             <source>Stop reading</source>

@@ -2327,6 +2327,11 @@
             <translation>orden</translation>
         </message>
         <message>
+            <source>own pace</source>
+            <comment>own pace</comment>
+            <translation>a su propio paso</translation>
+        </message>
+        <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
             <comment>partner near and steady on their feet; hand over, do not throw</comment>
             <translation>la otra persona cerca y estable; entregar, no lanzar</translation>
@@ -2797,6 +2802,11 @@
             <translation>el plan no da grupo de edad o sexo para la tabla</translation>
         </message>
         <message>
+            <source>the plan has no first day</source>
+            <comment>the plan has no first day</comment>
+            <translation>el plan no tiene primer día</translation>
+        </message>
+        <message>
             <source>the plan taken differs from the one handed out: {words}</source>
             <comment>the plan taken differs from the one handed out: {words}</comment>
             <translation>El plan que vale aquí no es igual al que se entregó: {words}</translation>
@@ -2982,6 +2992,11 @@
             <translation>cambio de vergencia</translation>
         </message>
         <message>
+            <source>waits for the patient's yes</source>
+            <comment>waits for the patient's yes</comment>
+            <translation>espera el sí del paciente</translation>
+        </message>
+        <message>
             <source>walking</source>
             <comment>walking</comment>
             <translation>caminando</translation>
@@ -3102,6 +3117,11 @@
             <translation>{count} archivos de plan difieren y empiezan el mismo día: vale el más nuevo</translation>
         </message>
         <message>
+            <source>{first} to {last} beats a minute</source>
+            <comment>{first} to {last} beats a minute</comment>
+            <translation>de {first} a {last} golpes por minuto</translation>
+        </message>
+        <message>
             <source>{gaze}; planned {planned}</source>
             <comment>{gaze}; planned {planned}</comment>
             <translation>{gaze}; previstos {planned}</translation>
@@ -3115,6 +3135,11 @@
             <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
             <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
             <translation>{gaze}; previstos {planned}; guía, según se cita: de {least} a {most}</translation>
+        </message>
+        <message>
+            <source>{least} to {most} degrees to each side</source>
+            <comment>{least} to {most} degrees to each side</comment>
+            <translation>de {least} a {most} grados a cada lado</translation>
         </message>
         <message>
             <source>{low} to {high}</source>
@@ -3182,6 +3207,11 @@
             <translation>{share} % del tiempo no se leyeron los ojos: se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
         </message>
         <message>
+            <source>{tempo} beats a minute</source>
+            <comment>{tempo} beats a minute</comment>
+            <translation>{tempo} golpes por minuto</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} ({count} sesiones, se muestra la más grave)</translation>
@@ -3215,6 +3245,11 @@
             <source>{what} rose from {first} to {last} of 10</source>
             <comment>{what} rose from {first} to {last} of 10</comment>
             <translation>{what} subió de {first} a {last} de 10</translation>
+        </message>
+        <message>
+            <source>{what}: from week {week} on ({day}): {dose}</source>
+            <comment>{what}: from week {week} on ({day}): {dose}</comment>
+            <translation>{what}: desde la semana {week} ({day}): {dose}</translation>
         </message>
         <message>
             <source>{why} and {count} more</source>
@@ -5005,11 +5040,6 @@
             <translation>En duda: {why}</translation>
         </message>
         <message>
-            <source>{folder}</source>
-            <comment>desk.folder</comment>
-            <translation>{folder}</translation>
-        </message>
-        <message>
             <source>▨ Not measured for {length} s: {why}</source>
             <comment>desk.gap.of</comment>
             <translation>▨ {length} s no medidos: {why}</translation>
@@ -5428,6 +5458,11 @@
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
             <translation>lado afectado desconocido</translation>
+        </message>
+        <message>
+            <source>Next: {text}</source>
+            <comment>desk.step</comment>
+            <translation>A continuación: {text}</translation>
         </message>
         <message>
             <source>Stop reading</source>
