@@ -6,7 +6,6 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 DESK_WORDS: dict[str, object] = {
     "desk.title": QT_TRANSLATE_NOOP("turnpost", "Review"),
-    "desk.folder": QT_TRANSLATE_NOOP("turnpost", "{folder}"),
     "desk.open": QT_TRANSLATE_NOOP("turnpost", "Another folder"),
     "desk.people": QT_TRANSLATE_NOOP("turnpost", "People, most urgent first"),
     "desk.reading": QT_TRANSLATE_NOOP("turnpost", "Reading {done} of {of} files ..."),
@@ -29,6 +28,14 @@ DESK_WORDS: dict[str, object] = {
     "desk.last": QT_TRANSLATE_NOOP("turnpost", "Last session: {day}"),
     "desk.share.one": QT_TRANSLATE_NOOP("turnpost", "In one day: {share} % of bouts asked"),
     "desk.share": QT_TRANSLATE_NOOP("turnpost", "In {days} days: {share} % of bouts asked"),
+    "desk.nameless": QT_TRANSLATE_NOOP("turnpost", "Sessions without a pseudonym"),
+    "desk.nameless.each": QT_TRANSLATE_NOOP("turnpost", "Each stands by itself"),
+    "desk.nameless.what": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Whose sessions these are is not known: they may be of several people. So each stands by "
+        "itself, without practice, trends and conditions. Set a pseudonym in the plan; what is "
+        "practised from then on belongs to one person.",
+    ),
     "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "No plan at hand"),
     "desk.counted_to": QT_TRANSLATE_NOOP("turnpost", "Practice is counted up to {day}."),
     "desk.side.right": QT_TRANSLATE_NOOP("turnpost", "affected side: right"),
@@ -84,6 +91,7 @@ DESK_WORDS: dict[str, object] = {
         "turnpost",
         "a box a bout: full = measured, half = not seen by the camera, empty = asked, not done",
     ),
+    "desk.step": QT_TRANSLATE_NOOP("turnpost", "Next: {text}"),
     "desk.condition": QT_TRANSLATE_NOOP("turnpost", "Condition: {text}"),
     "desk.trends": QT_TRANSLATE_NOOP("turnpost", "Trends"),
     "desk.sessions": QT_TRANSLATE_NOOP("turnpost", "Sessions"),

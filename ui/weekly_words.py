@@ -57,6 +57,10 @@ WEEKLY_WORDS: dict[str, object] = {
     "scores.older": QT_TRANSLATE_NOOP(
         "turnpost", "Entered some time ago and still there: {name}, {score}, {day}."
     ),
+    "scores.unsigned": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "This older score may be of another computer with the same login: {name}, {score}, {day}.",
+    ),
     "scores.sure": QT_TRANSLATE_NOOP("turnpost", "Take this old score back"),
     "scores.no_undo": QT_TRANSLATE_NOOP("turnpost", "There is no score of yours to take back."),
     "scores.no_person": QT_TRANSLATE_NOOP(

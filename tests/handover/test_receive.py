@@ -115,6 +115,57 @@ def test_sessions_that_were_moved_are_known_and_the_rest_is_taken_in(
     assert receive(file, clinic, SECRETS).new == ()
 
 
+@pytest.mark.parametrize("order", ["as written", "another"])
+def test_a_session_is_known_by_its_own_id_whatever_its_folder_is_called(
+    file: Path, clinic: Path, tmp_path: Path, order: str
+) -> None:
+    got = receive(file, clinic, SECRETS)
+    assert got.folder is not None
+    first, second, third = got.new
+    # One is renamed, one is copied under a name, and one takes the name of another one.
+    (got.folder / first).rename(got.folder / "Monday, with the new glasses")
+    (got.folder / second).rename(clinic / first)
+    (got.folder / third).rename(got.folder / "turnpost-x")
+    got.folder.rename(clinic / "Mr W")
+    if order == "another":
+        path = clinic / "Mr W" / "turnpost-x" / "summary.json"
+        data = json.loads(path.read_text("utf-8"))
+        path.write_text(json.dumps(dict(reversed(data.items()))), "utf-8")
+    before = everything(clinic)
+    renamed = tmp_path / "a copy of (1).age"
+    shutil.copy(file, renamed)
+    for again in (file, renamed):
+        more = receive(again, clinic, SECRETS)
+        assert more.new == () and more.folder is None
+        # What was written anew has the same ID, and other bytes: it is left as it is.
+        assert more.other == ((third,) if order == "another" else ())
+        assert set(more.known) | set(more.other) == {first, second, third}
+        assert everything(clinic) == before
+    records = read_folder(clinic)
+    assert not records.unread
+    assert sorted(r.session_id or "" for r in records.rows if r.person == "P-07") == [
+        first,
+        second,
+        third,
+    ]
+
+
+def test_one_that_has_the_folder_of_another_is_taken_in(file: Path, clinic: Path) -> None:
+    own = write_session(clinic, "2026-11-02", 8, person="P-99")
+    own.rename(clinic / session_id(DAYS[0]))
+    got = receive(file, clinic, SECRETS)
+    assert got.new == tuple(session_id(d) for d in DAYS) and not got.other
+
+
+def test_one_that_broke_off_is_known_by_its_journal(file: Path, clinic: Path) -> None:
+    about = {"about": {"session_id": session_id(DAYS[2])}}
+    head = {"kind": "session", "format": "turnpost-journal", "format_version": 1, **about}
+    (clinic / "renamed").mkdir()
+    (clinic / "renamed" / "journal.jsonl").write_text(json.dumps(head) + "\n", "utf-8")
+    got = receive(file, clinic, SECRETS)
+    assert got.other == (session_id(DAYS[2]),) and len(got.new) == 2
+
+
 def test_what_is_there_with_other_content_stays_as_it_is(file: Path, clinic: Path) -> None:
     own = clinic / "by hand" / session_id(DAYS[1])
     own.mkdir(parents=True)

@@ -18,6 +18,9 @@ teal
     Loss on both sides, slow tempo; the gaze falls off with the head to the left.
 wren
     Skips days and bouts.
+
+``clinic_truth.py`` has the answers to a busy therapist's questions after eight weeks, taken from
+the forms below and from nothing that the review says.
 """
 
 from __future__ import annotations
@@ -27,7 +30,7 @@ import shutil
 import sys
 import time
 import zlib
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta, timezone
 from pathlib import Path
@@ -331,9 +334,18 @@ def _at(day: int, bout: int) -> datetime:
 
 
 def _write_person(
-    home: Path, patient: Patient, number: int, days: int, whole_last: int, set_s: float
+    home: Path,
+    patient: Patient,
+    number: int,
+    days: int,
+    whole_last: int,
+    set_s: float,
+    weeks: Collection[int] = (),
 ) -> None:
-    """Plan and sessions of one person, each session with what the ones before it have told."""
+    """Plan and sessions of one person, each session with what the ones before it have told.
+
+    Of ``weeks`` alone, where they are given; how the person is on a day is the same then.
+    """
     plan = plan_for(patient, set_s)
     home.mkdir(parents=True)
     (home / "plan.json").write_text(
@@ -348,7 +360,9 @@ def _write_person(
         # How they are is told by the sessions at home; at the visit as on the first day.
         at = max(k - (len(bouts) - len(home_bouts)), 0)
         form = patient.form(at / max(len(home_bouts) - 1, 1), rng)
-        if day == ended_on:
+        asked = (day + (patient.visit or 0)) % 7 == 0
+        left_out = bool(weeks) and day >= 0 and day // 7 + 1 not in weeks and not asked
+        if day == ended_on or left_out:
             continue
         weekly, started = patient.weekly(day, days), _at(day, bout)
         visit = Visit(started, form, history, weekly, baseline=day < 0)
@@ -366,14 +380,15 @@ def write_clinic(
     whole_last: int = 1,
     names: Sequence[str] = (),
     set_s: float = SET_S,
+    weeks: Collection[int] = (),
 ) -> Path:
-    """Write the clinic, or some of its people; of each the last sessions are kept whole."""
+    """Write the clinic, or some of its people or weeks; the last sessions are kept whole."""
     folder.mkdir(parents=True, exist_ok=True)
     book = NoteBook(folder, "therapist")
     for number, patient in enumerate(PATIENTS):
         if names and patient.name not in names:
             continue
-        _write_person(folder / patient.name, patient, number, days, whole_last, set_s)
+        _write_person(folder / patient.name, patient, number, days, whole_last, set_s, weeks)
         first = FIRST_DAY - timedelta(days=patient.visit or 0)
         last = FIRST_DAY + timedelta(days=days - 1)
         for day, score in zip((first, last), patient.scores or (), strict=False):

@@ -19,6 +19,7 @@ from tracker.records.questionnaires import (
     courses_of,
     known_scales,
     last_own_score,
+    last_score_without_writer,
     scores_of,
 )
 
@@ -40,6 +41,29 @@ def undo_score(book: NoteBook, person: str) -> Score | None:
     if last is not None:
         book.withdraw(last.id)
     return last
+
+
+def test_one_without_a_writer_is_withdrawn_by_the_same_login_and_by_no_other(
+    tmp_path: Path,
+) -> None:
+    before = NoteBook(tmp_path, "kim")
+    older, newer = add(before, 40), add(before, 41)
+    add(before, 42, person="Robin")
+    ours, lee = NoteBook(tmp_path, "kim", "a1"), NoteBook(tmp_path, "lee", "b2")
+    theirs = add(NoteBook(tmp_path, "kim", "c3"), 50)
+    assert last_own_score(ours, "Wren") is None
+    assert last_score_without_writer(lee, "Wren") is None
+    stood = before.path.read_bytes()
+    for expected in (newer, older):
+        found = last_score_without_writer(ours, "Wren")
+        assert found == expected
+        ours.withdraw(found.id)
+    assert last_score_without_writer(ours, "Wren") is None
+    assert scores_of(lee, ["Wren"]) == [theirs] and len(scores_of(lee, ["Robin"])) == 1
+    # It was withdrawn by two more lines, in a file of one's own.
+    assert before.path.read_bytes() == stood
+    gone = [s for s in scores_of(lee, ["Wren"], also_withdrawn=True) if s.withdrawn]
+    assert {s.id for s in gone} == {older.id, newer.id}
 
 
 def test_a_score_is_read_again_as_it_was_entered(book: NoteBook) -> None:

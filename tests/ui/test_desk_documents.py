@@ -20,6 +20,7 @@ from tests.ui.test_desk import folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_report_figures import KINDS, expected
 from tests.ui.test_report_scores import from_csv, from_fhir, from_html
 from tracker.records.figures import SessionFigures, record_of
+from tracker.records.marks import with_marks
 from tracker.records.notes import NoteBook
 from tracker.records.questionnaires import Score, add_score, scores_of
 from tracker.session.flags import _NOTES
@@ -102,6 +103,20 @@ def test_every_figure_on_the_screen_is_that_of_each_document(desk: DeskWindow) -
         wanted = expected(record, kind)
         assert there == {k: seen[k] for k in wanted}, kind
         assert set(seen) - set(wanted) <= {("session", "exercises_done.asked")}
+
+
+def test_marks_on_the_screen_are_those_of_each_document(desk: DeskWindow) -> None:
+    page, record = desk.session_page, record_in(desk)
+    page.sets.setCurrentIndex(0)
+    for number in (3, 5):
+        page.notes.mark(0, number)
+    seen = re.findall(r"repetition (\d+) is not valid", page.notes.notes.text(), re.IGNORECASE)
+    assert sorted(seen) == ["3", "5"]
+    (marked,) = with_marks([record], page.notes.book.notes())
+    for kind, (make, read) in KINDS.items():
+        there = read(make([marked]), marked)
+        assert there == expected(marked, kind), kind
+        assert there["1", "not_valid"] == str(len(seen)), kind
 
 
 def _with_scores(kind: str, record: SessionFigures, scores: list[Score]) -> Any:

@@ -20,6 +20,7 @@ from tests.records.clinic import TODAY
 from tests.ui.test_desk import choose, folder, open_desk  # noqa: F401 - fixtures
 from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.questionnaires import add_score, scores_of
+from ui import words
 from ui.cli import main
 from ui.desk.scores_panel import ScoresPanel, _number
 from ui.desk.window import DeskWindow
@@ -183,6 +184,22 @@ def test_a_score_of_an_earlier_sitting_is_asked_for_first(
     panel.sure.click()
     assert "Taken back: A, 3" in panel.said.text() and not panel.sure.isVisible()
     assert scores_of(NoteBook(folder, "x")) == []
+
+
+def test_a_score_of_before_there_were_writers_is_taken_back_after_a_question(
+    open_desk: Open,  # noqa: F811
+    folder: Path,  # noqa: F811
+) -> None:
+    window = open_desk()
+    old = add_score(NoteBook(folder, author_of_system()), "teal", "A", TODAY, 3, (0, 10))
+    panel = panel_of(window)
+    panel.undo.click()
+    assert scores_of(NoteBook(folder, "x")) == [old] and panel.sure.isVisible()
+    assert "another computer with the same login: A, 3" in panel.said.text()
+    panel.sure.click()
+    assert "Taken back: A, 3" in panel.said.text() and scores_of(NoteBook(folder, "x")) == []
+    panel.undo.click()
+    assert panel.said.text() == words.say("scores.no_undo")
 
 
 def test_another_folder_takes_nothing_that_was_typed_for_the_one_before(

@@ -16,6 +16,8 @@ from tests.records import made
 from tests.ui import reading_documents as reading
 from tracker.records.figure import shown_with_error
 from tracker.records.figures import SessionFigures, record_of
+from tracker.records.marks import with_marks
+from tracker.records.notes import Note
 from tracker.session.said import NOT_ANSWERED
 from tracker.session.weekly import QUESTIONS
 from ui.documents.csv import sessions_csv
@@ -54,6 +56,19 @@ def test_every_figure_reads_the_same(name: str, kind: str) -> None:
     make, read = KINDS[kind]
     found, wanted = read(make([record]), record), expected(record, kind)
     assert len(wanted) > 30
+    assert found == wanted
+
+
+@with_qt
+@pytest.mark.parametrize("kind", KINDS)
+def test_what_was_marked_not_valid_reads_the_same(kind: str) -> None:
+    plain = record_of(made.finished())
+    where = {"session": plain.stable_id, "set_number": 0, "author": "kim", "at": "2026-03-02"}
+    notes = [Note(id=str(n), kind="not_valid", repetition=n, **where) for n in (3, 5)]
+    (record,) = with_marks([plain], notes)
+    make, read = KINDS[kind]
+    found, wanted = read(make([record]), record), expected(record, kind)
+    assert wanted["1", "not_valid"] == "2"
     assert found == wanted
 
 

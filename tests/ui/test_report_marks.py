@@ -6,8 +6,10 @@ import csv
 import io
 import json
 from pathlib import Path
+from typing import Any
 
 import pytest
+from fhir.resources.R4B.bundle import Bundle
 
 from tests.records import made
 from tests.ui.reading_documents import pdf_text
@@ -65,10 +67,53 @@ def test_the_number_stands_beside_the_set_and_the_table_says_which(
     first = rows[0]["exercise"]
     marked = [(r["exercise"], r["repetition"]) for r in rows if r["marked not valid"] == "yes"]
     assert marked == [(first, "3"), (first, "5")]
-    # What was measured stays as it is, and a record system gets nothing of it.
+    # What was measured stays as it is.
     without = written(clinic, tmp_path / "without")
-    assert found["fhir"] == without["fhir"]
     assert not [k for k in KINDS if b"not valid" in without[k]]
+
+
+def observations(text: bytes | str) -> dict[str, dict[str, Any]]:
+    """Observations of a Bundle by their identifiers."""
+    resources = [e["resource"] for e in json.loads(text)["entry"]]
+    return {r["identifier"][0]["value"]: r for r in resources if r["resourceType"] == "Observation"}
+
+
+@pytest.mark.usefixtures("qapp")
+def test_a_record_system_learns_which_and_that_the_figures_include_them(
+    clinic: Path, tmp_path: Path
+) -> None:
+    """R4: ``amended`` is for new information on what was final, ``note`` for unreliable values."""
+    found = written(clinic, tmp_path / "with", "--notes", str(clinic))["fhir"]
+    without = written(clinic, tmp_path / "without")["fhir"]
+    Bundle.model_validate_json(found)
+    marked, plain = observations(found), observations(without)
+    assert set(marked) == set(plain)
+    assert {r["status"] for r in plain.values()} == {"final"}
+    amended = {k for k, r in marked.items() if r["status"] == "amended"}
+    record = record_of(made.finished())
+    first = f"{record.stable_id}/exercise:{record.exercises[0].label}/"
+    asked_of_person = {f"{first}{m}" for m in ("clarity", "support", "own_count")}
+    of_set = {k for k in plain if k.startswith(first)} - asked_of_person
+    assert len(of_set) > 5 and amended == {*of_set, record.stable_id}
+    told = "Repetitions marked not valid by the therapist: 2 (number 3, 5). The figures of this"
+    for key in amended:
+        (note,) = [n["text"] for n in marked[key]["note"] if "not valid" in n["text"]]
+        assert told in note and "sneezed" not in note
+    for key in of_set:
+        before, after = dict(plain[key]), dict(marked[key])
+        (count,) = after["component"][len(before.get("component", [])) :]
+        assert count["code"]["coding"][0]["code"] == "not_valid"
+        assert count["valueQuantity"]["value"] == 2
+        # Nothing was worked out anew, and no value is missing.
+        values = ("valueQuantity", "valueString", "dataAbsentReason")
+        assert [before.get(v) for v in values] == [after.get(v) for v in values]
+    # Once the marks are taken back, the same resources are as before: nothing is left over.
+    for author in ("kim", "lee"):
+        book = NoteBook(clinic, author)
+        while book.undo() is not None:
+            pass
+    again = written(clinic, tmp_path / "again", "--notes", str(clinic))["fhir"]
+    assert again == without
 
 
 def test_only_what_is_marked_has_a_figure() -> None:

@@ -20,6 +20,7 @@ from ui.documents.html import html_document
 from ui.documents.page import NOTHING_FIRST, page_of
 from ui.documents.pdf import PAPERS, pdf_document
 from ui.documents.pdf_page import FEW
+from ui.documents.pdf_text import LEAST_TIGHT
 
 #: Fonts need Qt's application.
 pytestmark = pytest.mark.usefixtures("qapp")
@@ -62,8 +63,24 @@ def test_a_usual_session_is_one_page_that_can_be_read(count: int, paper: str) ->
     can_be_read(data, paper)
 
 
-def can_be_read(data: bytes, paper: str) -> None:
-    assert min(sizes(data)) >= LEAST_POINTS
+@pytest.mark.parametrize("paper", PAPERS)
+@pytest.mark.parametrize("count", [11, 12])
+def test_twelve_exercises_are_one_page_with_a_tighter_table(count: int, paper: str) -> None:
+    """Nothing is smaller than 8 pt, and only the table is below 9; every exercise is there."""
+    record = of_length(count)
+    data = pdf_document([record], paper)
+    assert len(pdfium.PdfDocument(data)) == 1
+    can_be_read(data, paper, LEAST_TIGHT)
+    assert sizes(data) == {LEAST_TIGHT, *sizes(pdf_document([of_length(2)], paper))}
+    page, text = page_of(record), "".join(pdf_text(data).split())
+    assert page.glance is not None and len(page.glance.rows) == count
+    for row in page.glance.rows:
+        for cell in (row.head, *(c.text for c in row.cells[:6])):
+            assert "".join(cell.split()) in text
+
+
+def can_be_read(data: bytes, paper: str, least: float = LEAST_POINTS) -> None:
+    assert min(sizes(data)) >= least
     found, (width, height) = pdf_words(data), PAPERS[paper]
     assert len(found) > 100
     assert all(w.left >= 32 and w.right <= width - 32 for w in found)
@@ -121,7 +138,7 @@ WHY = {"high_start": "score too high at the start", "session_ended": "session en
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-@pytest.mark.parametrize("count", [9, 11, 14, 40])
+@pytest.mark.parametrize("count", [9, 11, 12, 16, 40])
 def test_of_a_long_session_no_exercise_and_no_reason_is_lost(count: int, paper: str) -> None:
     """The last exercise is where a session was broken off; what did not begin says why."""
     nods = {"exercise": "nods", "entry_id": "x"}
@@ -137,8 +154,8 @@ def test_of_a_long_session_no_exercise_and_no_reason_is_lost(count: int, paper: 
         # A line may end at a hyphen.
         assert "".join(row.head.split()) in "".join(text.split())
     assert "Not begun" in text and all(words in text for words in WHY.values())
-    assert len(pdfium.PdfDocument(data)) in {9: (1, 2), 40: (4,)}.get(count, (2,))
-    can_be_read(data, paper)
+    assert len(pdfium.PdfDocument(data)) in {16: (2,), 40: (4,)}.get(count, (1, 2))
+    can_be_read(data, paper, LEAST_TIGHT if count < 16 else LEAST_POINTS)
 
 
 # --- what is noticed ---

@@ -347,16 +347,16 @@ def test_of_those_without_a_pseudonym_no_document_makes_one_person(
     window = open_desk(folder)
     choose(window, NO_NAME)
     person = window.person_page.person
-    assert person is not None and person.name == NO_NAME and len(person.rows) > 2
-    # The desk shows their figures, with what it says of them; documents have none over time.
-    assert window.person_page.trends.trends.rows and over_time_of(person).trends
+    assert person is not None and person.nameless and len(person.rows) > 2
+    # Neither the desk nor a document has anything of them over time.
+    assert not window.person_page.trends.trends.rows and not over_time_of(person).trends
     over_time = window.person_page.report.over_time()
     records = read_records([folder / r.place for r in person.rows])
     assert list(over_time) == [] == over_time_to_tell(person)
     bundle = json.loads(str(maker("fhir", "a4")(records, (), over_time)))
     kinds = [e["resource"]["resourceType"] for e in bundle["entry"]]
     assert "Observation" in kinds and "Patient" not in kinds
-    assert NO_NAME not in json.dumps(bundle)
+    assert words.say("desk.nameless") not in json.dumps(bundle)
 
 
 def test_a_report_of_some_sessions_does_not_replace_that_of_all(small_clinic: Path) -> None:

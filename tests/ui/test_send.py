@@ -13,9 +13,11 @@ from typing import Any
 
 import pytest
 
+from tests.practice.person import plan_of
 from tests.records import made
 from tests.ui.fhir_server import Answer, FhirServer, certificate, fhir_server
 from tests.ui.test_report_command import saved
+from tracker.plan.files import save_plan
 from tracker.records.appended import MAX_FILE_BYTES
 from tracker.records.notes import NoteBook
 from tracker.session.saving import SUMMARY_NAME
@@ -87,7 +89,8 @@ def test_each_session_arrives_once_and_the_record_says_so(
     }
     assert people == {"Wren", "P-07"}
     kinds = {url.partition("/")[0] for url in server.resources}
-    assert kinds == {"Patient", "Observation", "ServiceRequest", "QuestionnaireResponse"}
+    asked = {"CarePlan", "ServiceRequest"}
+    assert kinds == {"Patient", *asked, "Observation", "QuestionnaireResponse"}
     head, *sent = lines(clinic)
     assert head["format"] == "turnpost-sent"
     assert {line["session"] for line in sent} == {
@@ -103,6 +106,19 @@ def test_each_session_arrives_once_and_the_record_says_so(
     assert send("--again") == 0
     assert len(server.requests) == 4 and server.resources == arrived
     assert everything(clinic) == before
+
+
+def test_a_plan_in_the_folder_goes_whole_with_its_sessions(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    plan = plan_of(made.NODS, {"exercise": "stand"}, {"exercise": "walk"}, person="Wren")
+    save_plan(clinic / "plan.json", plan)
+    assert send() == 0
+    plans = [r for r in server.resources.values() if r["resourceType"] == "CarePlan"]
+    timed = [p for p in plans if all("scheduledTiming" in a["detail"] for a in p["activity"])]
+    # P-07 has no plan here: what the summary names is all that is told.
+    assert len(plans) == 2
+    assert [len(p["activity"]) for p in timed] == [3]
 
 
 def test_what_the_clinic_knows_of_a_person_stays(send: Run, server: FhirServer) -> None:
@@ -126,6 +142,31 @@ def test_a_changed_session_goes_again_into_the_same_place(
     path.write_text(path.read_text("utf-8") + "\n", "utf-8")
     assert send() == 0
     assert len(server.requests) == 3 and set(server.resources) == urls
+
+
+def test_a_session_goes_again_where_its_marks_have_changed(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    """Else the server would keep its figures as final that the therapist doubts."""
+
+    def amended() -> set[str]:
+        return {u for u, r in server.resources.items() if r.get("status") == "amended"}
+
+    assert send() == 0 and not amended()
+    before = dict(server.resources)
+    book, session = NoteBook(clinic, "kim"), made.finished().session_id or ""
+    book.add("not_valid", session, "sneezed", set_number=0, repetition=3)
+    assert send() == 0 and len(server.requests) == 3
+    assert len(amended()) > 5 and set(server.resources) == set(before)
+    assert "sneezed" not in json.dumps(server.resources)
+    assert send() == 0 and len(server.requests) == 3
+    # A note without a mark is nobody's but the therapist's.
+    book.add("note", session, "tired")
+    assert send() == 0 and len(server.requests) == 3
+    while book.undo() is not None:
+        pass
+    assert send() == 0 and len(server.requests) == 4
+    assert server.resources == before
 
 
 def test_a_second_copy_of_a_session_is_told_and_not_sent(

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import contextlib
+import json
 import os
+import re
 import shutil
 import time
 from collections.abc import Sequence
@@ -17,12 +19,20 @@ from tracker.inputs import open_file, read_bytes
 from tracker.records.folder import Place, find_places
 from tracker.session.files import make_private_folder, new_folder, write_atomically
 from tracker.session.saving import SUMMARY_NAME
+from tracker.session.summary_file import MAX_FILE_BYTES as MAX_SUMMARY
 from tracker.session.summary_file import load_summary
 
 #: Above what a hand-over comes to: its content, squeezed, and what encryption adds.
 MAX_FILE = container.MAX_TOTAL + container.MAX_HEAD + 10_000_000
 #: How the folders begin that sessions are taken in to.
 PREFIX = "handed-over"
+#: A summary as this program writes it, up to the session's ID: it need not be read whole.
+_WRITTEN = re.compile(
+    rb'\{\s*"format": "turnpost-session",\s*"format_version": \d+,\s*'
+    rb'"program_version": "[^"\\]*",\s*"session_id": ("(?:[^"\\]|\\.)*"|null),'
+)
+#: So much of a file is looked at for its session's ID (bytes).
+START = 16_384
 #: What a program that was killed left of one is cleared away after a day.
 LEFT_S = 86_400.0
 
@@ -184,15 +194,41 @@ def _open_as(whole: Path, into: Path) -> None:
 
 
 def _sessions_in(into: Path) -> dict[str, list[Path]]:
-    """Folders of the sessions below a folder, by their name without regard to capitals."""
+    """Folders of the sessions below a folder, by the sessions' IDs without regard to capitals."""
     found: dict[str, list[Path]] = {}
     for place in find_places(into):
         if isinstance(place, Place) and place.kind in ("summary", "journal"):
-            folder = (into / place.path).parent
-            # One that the program saved in another place has its name in front.
-            name = folder.name.removeprefix("turnpost-").casefold()
-            found.setdefault(name, []).append(folder)
+            path = into / place.path
+            found.setdefault(_id_in(path).casefold(), []).append(path.parent)
     return found
+
+
+def _id_in(path: Path) -> str:
+    """A session's own ID, from the beginning of its summary or journal.
+
+    A folder may have been renamed, so its name counts only where the file tells nothing.
+    """
+    # One that the program saved in another place has its name in front.
+    name = path.parent.name.removeprefix("turnpost-")
+    try:
+        start = _start(path)
+        if path.name != SUMMARY_NAME:
+            about = json.loads(start.split(b"\n", 1)[0])["about"]
+        elif (written := _WRITTEN.match(start)) is not None:
+            about = {"session_id": json.loads(written[1])}
+        else:
+            # Another program, or a hand, has put its fields in another order.
+            about = json.loads(read_bytes(path, MAX_SUMMARY))
+        told = about["session_id"]
+    except (OSError, ValueError, KeyError, TypeError, RecursionError):
+        return name
+    return told if isinstance(told, str) and told else name
+
+
+def _start(path: Path) -> bytes:
+    with open_file(path) as file:
+        start: bytes = file.read(START)
+    return start
 
 
 def _state(session: str, contents: container.Contents, have: dict[str, list[Path]]) -> str:

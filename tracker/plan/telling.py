@@ -153,8 +153,8 @@ def _entries(plan: Plan, entries: Sequence[Entry], week: int) -> Iterator[str]:
     for entry in entries:
         asked = asked_of(entry, week)
         yield f"  {entry.entry_id}: {asked.exercise.therapist}"
-        yield f"    {'; '.join(_asked(asked, plan))}"
-        yield from (f"    {_rung(r)}" for r in entry.ladder)
+        yield f"    {'; '.join(asked_words(asked, plan))}"
+        yield from (f"    from week {r.from_week}: {rung_words(r)}" for r in entry.ladder)
         yield from _unlock(entry.unlock_after, "    ")
         if entry.note:
             yield f"    note: {_one_line(entry.note)}"
@@ -163,7 +163,8 @@ def _entries(plan: Plan, entries: Sequence[Entry], week: int) -> Iterator[str]:
             yield f"    not measured: {limits}"
 
 
-def _asked(asked: Asked, plan: Plan) -> Iterator[str]:
+def asked_words(asked: Asked, plan: Plan) -> Iterator[str]:
+    """What an entry asks for, one part after the other."""
     yield _dose(asked.repetitions, asked.seconds)
     if asked.exercise.channel != HELD:
         yield _tempo(asked.tempo_bpm)
@@ -221,10 +222,11 @@ def _range(amplitude_deg: Range) -> str:
     return f"{amplitude_deg[0]:g} to {amplitude_deg[1]:g} degrees to each side"
 
 
-def _rung(rung: Rung) -> str:
+def rung_words(rung: Rung) -> str:
+    """What a step of a ladder asks for."""
     parts = [_tempo(rung.tempo_bpm)] if "tempo_bpm" in rung.model_fields_set else []
     parts += [_range(rung.amplitude_deg)] if rung.amplitude_deg is not None else []
-    return f"from week {rung.from_week}: {', '.join(parts)}"
+    return ", ".join(parts)
 
 
 def _unlock(unlock: Unlock | None, indent: str) -> Iterator[str]:

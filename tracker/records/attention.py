@@ -126,6 +126,26 @@ def reasons_of(
     return [r for r in found if r is not None]
 
 
+def reasons_of_each(rows: Sequence[SessionRow]) -> list[Reason]:
+    """Reasons to look at sessions that may be of several people, the gravest and newest first.
+
+    Nothing is counted, compared or called older across them: whom a newer session is of is not
+    known, so it can't make another one's red flag the past. What can wait is one line a kind.
+    """
+    urgent: list[Reason] = []
+    rest: dict[Kind, list[Reason]] = {}
+    for row in reversed(rows):
+        # Without a plan nothing is asked, so nothing of practice is missed.
+        nothing = Adherence(None, row.day or date.min, {}, None, None, 0, 0, 0, None)
+        for reason in reasons_of([row], nothing, ()):
+            if reason.first:
+                urgent.append(reason)
+            else:
+                rest.setdefault(reason.kind, []).append(reason)
+    waiting = [replace(found[0], times=len(found)) for found in rest.values()]
+    return sorted([*urgent, *waiting], key=lambda r: r.order)
+
+
 def _older(rows: Sequence[SessionRow]) -> list[Reason]:
     """The gravest kinds of what happened longer ago, one line each."""
     found = [

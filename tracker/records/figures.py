@@ -7,7 +7,7 @@ import json
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
@@ -19,6 +19,9 @@ from tracker.records.places import Place, clean
 from tracker.session.flags import REPORTED
 from tracker.session.summary_file import Summary
 from tracker.session.weekly import FELL
+
+if TYPE_CHECKING:
+    from tracker.records.plans import PlanAtHand
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +81,8 @@ class SessionFigures:
         same for people.
     alert
         What is to be read first; empty if nothing is.
+    plan
+        The whole plan, where a file of it is at hand (:func:`~tracker.records.plans.with_plans`).
     """
 
     stable_id: str
@@ -95,6 +100,7 @@ class SessionFigures:
     exercises: tuple[ExerciseFigures, ...]
     left_out: tuple[LeftOut, ...]
     flags: tuple[str, ...]
+    plan: PlanAtHand | None = None
 
     def find(self, key: str) -> Figure | None:
         """The session's figure of a key."""
@@ -120,7 +126,7 @@ def record_of(summary: Summary) -> SessionFigures:
     return SessionFigures(
         stable_id=summary.session_id or _id_of(content),
         session_id=session_id,
-        person_id=None if summary.person is None else clean(summary.person, None),
+        person_id=clean(summary.person or "", None) or None,
         person=person or "no person named",
         plan_id=place.at("plan_id").text(),
         started=_iso(place.at("started_at")),

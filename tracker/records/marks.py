@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
 from tracker.records import units as u
-from tracker.records.figure import Making
+from tracker.records.figure import Making, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.notes import Note
 
@@ -48,6 +48,22 @@ def with_marks(records: Sequence[SessionFigures], notes: Iterable[Note]) -> list
         )
         for record in records
     ]
+
+
+def marks_told(found: ExerciseFigures) -> str:
+    """That repetitions of a set are marked, which, and what it means for its figures; or nothing.
+
+    Whoever shows a figure of such a set without the mark beside it adds this.
+    """
+    count = found.find(NOT_VALID)
+    if count is None:
+        return ""
+    numbers = [f"{row['repetition']:g}" for row in found.repetitions if row.get(NOT_VALID)]
+    which = f" (number {', '.join(numbers)})" if numbers else ""
+    return (
+        f"Repetitions marked not valid by the therapist: {shown(count)}{which}. "
+        "The figures of this set are as they were measured and include them."
+    )
 
 
 def _marked(found: ExerciseFigures, numbers: set[int]) -> ExerciseFigures:

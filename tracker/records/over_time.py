@@ -14,10 +14,10 @@ from tracker.records import telling
 from tracker.records import units as u
 from tracker.records.adherence import Adherence
 from tracker.records.figure import Figure, Making
-from tracker.records.people import NO_NAME, Person
+from tracker.records.people import Person
 from tracker.records.places import clean
 from tracker.records.rows import SessionRow
-from tracker.records.series import Series, series_of
+from tracker.records.series import Series
 from tracker.records.trends import Change, Point
 
 A_DAY = u.Unit("/d", "a day", 1)
@@ -121,14 +121,14 @@ def over_time_to_tell(person: Person, series: Sequence[Series] | None = None) ->
 
     They may be many people, of whom a document, and above all a record system, would make one.
     """
-    if person.name == NO_NAME:
+    if person.nameless:
         return []
-    return [over_time_from(person, series_of(person.rows) if series is None else series)]
+    return [over_time_from(person, person.series() if series is None else series)]
 
 
 def over_time_of(person: Person, rows: Sequence[SessionRow] | None = None) -> OverTime:
     """A person over time; of the trends only what ``rows`` hold, where they are given."""
-    series = series_of(person.rows if rows is None else rows)
+    series = person.series_over(person.rows if rows is None else rows)
     return over_time_from(person, series)
 
 

@@ -10,19 +10,21 @@ from pathlib import PurePosixPath
 from tracker.plan.model import Plan
 from tracker.practice.tries import is_quiet_try
 from tracker.records.adherence import Adherence, adherence_of
-from tracker.records.attention import Kind, Reason, reasons_of, urgency
+from tracker.records.attention import Kind, Reason, reasons_of, reasons_of_each, urgency
 from tracker.records.conditions import Standing, conditions_of
 from tracker.records.gaze_minutes import GazeMinutes, gaze_minutes
 from tracker.records.index import Records, without_collecting
 from tracker.records.places import clean
 from tracker.records.rows import SessionRow
 from tracker.records.series import Series, series_of
+from tracker.records.steps import Step, steps_of
 
 #: A folder whose newest session is older than this was handed over, not synced: practice
 #: is counted up to that session, since what came after it can't be in it (own choice).
 STILL_SYNCED_DAYS = 7
 
-NO_NAME = "(no pseudonym)"
+#: The name of the sessions that have none: no pseudonym is empty.
+NO_NAME = ""
 
 #: How the file of a plan begins that is handed out to a patient: a copy, with the clinic's keys.
 HANDED_OUT = "for-patient-"
@@ -30,12 +32,14 @@ HANDED_OUT = "for-patient-"
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """One person.
+    """One person; or the sessions without a pseudonym, which may be of many (``nameless``).
+
+    Of these nothing is told across sessions: no practice, trends or conditions, and no plan.
 
     Attributes
     ----------
     name
-        The pseudonym.
+        The pseudonym; :data:`NO_NAME` of the nameless.
     rows
         Their sessions, oldest first.
     plan
@@ -44,6 +48,8 @@ class Person:
         What needs eyes first, the gravest first.
     conditions
         How the conditions of the plan stand.
+    steps
+        What the plan asks for next by its weeks.
     """
 
     name: str
@@ -52,6 +58,12 @@ class Person:
     adherence: Adherence
     reasons: list[Reason]
     conditions: list[Standing]
+    steps: Sequence[Step] = ()
+
+    @property
+    def nameless(self) -> bool:
+        """Whether these are the sessions without a pseudonym."""
+        return self.name == NO_NAME
 
     @property
     def affected_side(self) -> str:
@@ -66,17 +78,25 @@ class Person:
     @property
     def gaze(self) -> GazeMinutes | None:
         """Minutes a day of gaze stabilisation in the days that practice is counted over."""
+        if self.nameless:
+            return None
         return gaze_minutes(self.rows, self.adherence.from_day, self.adherence.to_day)
 
     @property
     def baseline_day(self) -> date | None:
         """Day of the newest baseline in which something was practised; None where there is none."""
+        if self.nameless:
+            return None
         days = [r.day for r in self.rows if r.baseline and r.is_bout]
         return max((d for d in days if d is not None), default=None)
 
     def series(self) -> list[Series]:
         """Every figure over the sessions."""
-        return series_of(self.rows)
+        return self.series_over(self.rows)
+
+    def series_over(self, rows: Sequence[SessionRow]) -> list[Series]:
+        """Every figure over some of the sessions; none of the nameless."""
+        return [] if self.nameless else series_of(rows)
 
 
 def people_of(records: Records, today: date) -> list[Person]:
@@ -85,7 +105,7 @@ def people_of(records: Records, today: date) -> list[Person]:
     for row in records.rows:
         if _says_nothing(row):
             continue
-        groups.setdefault(row.person or NO_NAME, []).append(row)
+        groups.setdefault(_name_of(row), []).append(row)
     to_day = count_to(records.rows, today)
     plans, copies = without_copies(records.plans), handed_out(records.plans)
     with without_collecting():
@@ -93,6 +113,11 @@ def people_of(records: Records, today: date) -> list[Person]:
             _person(name, rows, plans, to_day, today, copies) for name, rows in groups.items()
         ]
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
+
+
+def _name_of(row: SessionRow) -> str:
+    """The pseudonym; nobody's where nothing of it would be seen."""
+    return row.person if row.person and row.person.strip() else NO_NAME
 
 
 def _says_nothing(row: SessionRow) -> bool:
@@ -200,6 +225,9 @@ def _person(
     today: date,
     copies: Sequence[tuple[str, Plan]] = (),
 ) -> Person:
+    if name == NO_NAME:
+        nothing = Adherence(None, to_day, {}, None, None, 0, 0, 0, None)
+        return Person(name, rows, None, nothing, reasons_of_each(rows), [])
     candidates = _candidates(rows, name, plans)
     plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
@@ -217,4 +245,4 @@ def _person(
     reasons = reasons_of(rows, adherence, series, conditions)
     of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
-    return Person(name, rows, plan, adherence, reasons, conditions)
+    return Person(name, rows, plan, adherence, reasons, conditions, steps_of(plan, today))

@@ -138,6 +138,18 @@ def last_own_score(book: NoteBook, person: str) -> Score | None:
     return own[-1] if own else None
 
 
+def last_score_without_writer(book: NoteBook, person: str) -> Score | None:
+    """The newest score of a person by the same login that names no writer; None without one.
+
+    Files of before there were writers hold such. It may have been entered at another computer
+    with that login, so it is withdrawn only after a question.
+    """
+    held = _scores(book.held_lines(KIND))
+    whose = (book.author, "", clean(person, None))
+    found = [s for s in held if (s.author, s.writer, s.person) == whose]
+    return found[-1] if found else None
+
+
 def scores_of(
     book: NoteBook, people: Iterable[str] | None = None, *, also_withdrawn: bool = False
 ) -> list[Score]:

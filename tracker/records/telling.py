@@ -9,12 +9,14 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.guideline import gaze_minutes_a_day, quoted_minutes
 from tracker.plan.model import Plan
+from tracker.plan.telling import rung_words
 from tracker.records import terms
 from tracker.records.adherence import Adherence
 from tracker.records.conditions import Standing
 from tracker.records.figure import number_text
 from tracker.records.gaze_minutes import GazeMinutes
 from tracker.records.series import Series
+from tracker.records.steps import Step
 from tracker.records.trends import SPECS, Change, Spec
 from tracker.records.units import PERCENT
 
@@ -201,7 +203,18 @@ def condition(standing: Standing, *, most: int | None = None) -> str:
     if most is not None and len(because) > most:
         why += f" and {len(because) - most} more"
     done = ", practised already" if standing.practised else ""
+    if standing.condition.met and not standing.practised:
+        # Nothing opens by itself.
+        why = f"waits for the patient's yes; {why}"
     return f"{opening(standing, done)}: {met}; {why}"
+
+
+def step(found: Step) -> str:
+    """What a plan asks for next by its weeks, and from when on."""
+    apart = "" if found.entry_id == found.exercise else found.entry_id
+    when = f"({day(found.day)})" if found.day else "(the plan has no first day)"
+    what = exercise(found.exercise, apart)
+    return f"{what}: from week {found.rung.from_week} on {when}: {rung_words(found.rung)}"
 
 
 def gaze(found: GazeMinutes | None, plan: Plan | None) -> str:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from tracker.records.figures import SessionFigures
+    from tracker.records.index import Records
     from tracker.records.notes import NoteBook
     from tracker.records.over_time import OverTime
     from tracker.records.questionnaires import Score
@@ -50,7 +51,7 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         type=Path,
         metavar="FOLDER",
         help="a folder with sessions and plans: practice against the plan and the trends of the "
-        "people of these sessions go into the documents",
+        "people of these sessions go into the documents, and their whole plans into a Bundle",
     )
     parser.add_argument(
         "--decimal",
@@ -73,6 +74,7 @@ def run(args: argparse.Namespace) -> int:
     from tracker.errors import InputError
     from tracker.outputs import must_harm_nothing
     from tracker.records.marks import with_marks
+    from tracker.records.plans import with_plans
     from tracker.records.questionnaires import scores_of
     from tracker.session.files import write_atomically
 
@@ -87,7 +89,11 @@ def run(args: argparse.Namespace) -> int:
     records = read_records(args.summaries)
     if book is not None:
         records = with_marks(records, book.notes())
-    over_time = [] if args.trends is None else _over_time(args.trends, records)
+    over_time = []
+    if args.trends is not None:
+        kept = _folder(args.trends)
+        records = with_plans(records, kept.plans)
+        over_time = _over_time(args.trends, kept, records)
     comma = args.decimal == "comma"
     made = [
         (path, maker(name, args.paper, comma=comma)(records, scores, over_time))
@@ -117,26 +123,35 @@ def _book(folder: Path | None, wanted: dict[str, Path]) -> NoteBook | None:
     return NoteBook(folder, author_of_system())
 
 
-def _over_time(folder: Path, records: Sequence[SessionFigures]) -> list[OverTime]:
-    """The people of some sessions over time, from a folder with all their sessions.
+def _folder(folder: Path) -> Records:
+    """The folder with all sessions and plans.
 
     What is left out is told on standard error, as what a hand-over leaves out is.
     """
     import sys
-    from datetime import date
 
     from tracker.errors import InputError
     from tracker.records.index import read_folder
+
+    if not folder.is_dir():
+        raise InputError(f"{folder}: there is no such folder; name the one with their sessions")
+    kept = read_folder(folder)
+    for fault in kept.unread:
+        print(f"left out of the trends: {fault.path}: {fault.why}", file=sys.stderr)
+    return kept
+
+
+def _over_time(folder: Path, kept: Records, records: Sequence[SessionFigures]) -> list[OverTime]:
+    """The people of some sessions over time, from a folder with all their sessions."""
+    import sys
+    from datetime import date
+
+    from tracker.errors import InputError
     from tracker.records.over_time import over_time_to_tell
     from tracker.records.people import people_of
     from tracker.records.places import clean
 
-    if not folder.is_dir():
-        raise InputError(f"{folder}: there is no such folder; name the one with their sessions")
     names = {r.person_id for r in records}
-    kept = read_folder(folder)
-    for fault in kept.unread:
-        print(f"left out of the trends: {fault.path}: {fault.why}", file=sys.stderr)
     people = [p for p in people_of(kept, date.today()) if p.name in names]
     found = [one for p in people for one in over_time_to_tell(p)]
     for name in sorted(n for n in names - {one.person_id for one in found} if n):

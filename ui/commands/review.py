@@ -66,15 +66,21 @@ def run(args: argparse.Namespace) -> int:
     from ui.desk.text import person_lines
 
     person = _find(people, args.person)
-    scores = scores_of(NoteBook(args.folder, author_of_system()), [person.name])
+    book = NoteBook(args.folder, author_of_system())
+    scores = [] if person.nameless else scores_of(book, [person.name])
     for line in person_lines(person, scores):
         print(line)
     return 0
 
 
 def _find(people: list[Person], name: str) -> Person:
-    found = next((p for p in people if p.name == name), None)
+    from ui.desk.text import NAMELESS
+
+    # Somebody may be called what the nameless are called here.
+    found = next((p for p in people if not p.nameless and p.name == name), None)
+    if found is None and name == NAMELESS:
+        found = next((p for p in people if p.nameless), None)
     if found is None:
-        has = ", ".join(p.name for p in people) or "nobody"
+        has = ", ".join(NAMELESS if p.nameless else p.name for p in people) or "nobody"
         raise InputError(f"there is nobody called {name!r} in this folder; it has: {has}")
     return found

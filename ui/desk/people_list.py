@@ -42,6 +42,11 @@ def reason_word(person: Person) -> str:
     return words.say("desk.first" if person.reasons[0].first else "desk.then")
 
 
+def shown_name(person: Person) -> str:
+    """The pseudonym, or what those without one are called."""
+    return words.say("desk.nameless") if person.nameless else person.name
+
+
 def lines_of(person: Person) -> list[str]:
     """The lines under a name: why to look, then practice."""
     if person.reasons:
@@ -57,6 +62,8 @@ def lines_of(person: Person) -> list[str]:
         if share is None
         else words.say(key, share=words.number(100 * share), days=days)
     )
+    if person.nameless:
+        practice = words.say("desk.nameless.each")
     year = person.adherence.to_day.year
     # A line of its own: beside the share it would be read as that day's.
     return [why, practice, words.say("desk.last", day=trade.day(person.last_day, year))]
@@ -101,12 +108,12 @@ class PeopleModel(QAbstractListModel):
             return None
         person = self.people[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
-            return person.name
+            return shown_name(person)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return ". ".join([person.name, *lines_of(person)])
+            return ". ".join([shown_name(person), *lines_of(person)])
         if role == Qt.ItemDataRole.ToolTipRole:
             reasons = [trade.shown(dated(r)) for r in person.reasons]
-            return as_tip("\n".join([person.name, *reasons]))
+            return as_tip("\n".join([shown_name(person), *reasons]))
         return person if role == PERSON_ROLE else None
 
 
@@ -145,7 +152,7 @@ class _Delegate(QStyledItemDelegate):
         painter.setFont(bold)
         painter.setPen(ink)
         left = box.left() + (line + theme.S if urgent else 0)
-        _text(painter, QRect(left, box.top(), box.right() - left, line), person.name)
+        _text(painter, QRect(left, box.top(), box.right() - left, line), shown_name(person))
         bold.setBold(False)
         painter.setFont(bold)
         why, practice, seen = lines_of(person)

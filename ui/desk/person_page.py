@@ -22,86 +22,32 @@ from PySide6.QtWidgets import (
 )
 
 from tracker.exercises.catalogue.sources import GUIDELINE
-from tracker.records.attention import Reason
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
-from tracker.records.series import Series, series_of
+from tracker.records.series import Series
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.filters import Filters
-from ui.desk.report_button import Reporting
+from ui.desk.people_list import shown_name
+from ui.desk.reasons import Reasons
+from ui.desk.report_button import Plans, Reporting
 from ui.desk.scores_panel import ScoresPanel
 from ui.desk.session_table import SessionTable, note_key
 from ui.desk.small import as_tip, desk_words, row_of, small_button
 from ui.desk.strip import PracticeStrip
-from ui.desk.text import dated
 from ui.desk.trend_table import TrendTable, trend_rows
 from ui.editor.baseline import offers_changes
 from ui.editor.telling import phrase
-from ui.widgets.basic import Rule, Words
+from ui.widgets.basic import Words
 
 #: Beside the name and its line of words there is room for the buttons from so many heights of
 #: a line on.
 HEAD_LINES = 40
 #: Beyond this text size, in percent, the page is higher than the screen.
 LARGE = 125
-
-
-class Reasons(QWidget):
-    """The lines on top, each with its session to open."""
-
-    opened = Signal(str)
-
-    def __init__(self) -> None:
-        super().__init__()
-        self._column = QVBoxLayout(self)
-        self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.setSpacing(theme.S // 2)
-        self._percent = 100
-        self._shown: list[Reason] | None = None
-
-    def set_percent(self, percent: int) -> None:
-        """Lines that are made later get the same text size."""
-        self._percent = percent
-
-    def show_reasons(self, reasons: list[Reason]) -> None:
-        """Show somebody's reasons."""
-        if reasons == self._shown:
-            return
-        self._shown = list(reasons)
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
-        for reason in reasons:
-            self._column.addWidget(self._line(reason))
-        if not reasons:
-            self._column.addWidget(self._sized(desk_words(words.say("desk.nothing_first"))))
-
-    def _line(self, reason: Reason) -> QWidget:
-        line = QWidget()
-        row = QHBoxLayout(line)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(theme.S)
-        first = reason.first
-        word = self._sized(desk_words(words.say("desk.first" if first else "desk.then"), bold=True))
-        word.setWordWrap(False)
-        row.addWidget(word)
-        text = self._sized(desk_words(trade.shown(dated(reason)), bold=first))
-        row.addWidget(text, 1)
-        if reason.place is not None:
-            day = trade.day(reason.day)
-            button = small_button(words.say("desk.show"), words.say("desk.show_name", day=day))
-            button.set_percent(self._percent)
-            button.clicked.connect(lambda _=False, place=reason.place: self.opened.emit(place))
-            row.addWidget(button)
-        return Rule(line) if first else line
-
-    def _sized(self, label: Words) -> Words:
-        label.set_percent(self._percent)
-        return label
+#: Of a condition that is waited for so many figures are shown (all have room on hover).
+MOST_FIGURES = 6
 
 
 class PersonPage(QWidget):
@@ -113,7 +59,11 @@ class PersonPage(QWidget):
     ranges_wanted = Signal()
 
     def __init__(
-        self, book: Callable[[], NoteBook], folder: Callable[[], Path], today: Callable[[], date]
+        self,
+        book: Callable[[], NoteBook],
+        folder: Callable[[], Path],
+        today: Callable[[], date],
+        plans: Plans = tuple,
     ) -> None:
         super().__init__()
         self._book, self._today = book, today
@@ -124,6 +74,7 @@ class PersonPage(QWidget):
             self.scores.scores,
             self._over_time,
             lambda: self._book().notes(),
+            plans,
         )
         self._series: list[Series] = []
         self.person: Person | None = None
@@ -214,11 +165,7 @@ class PersonPage(QWidget):
         self.tabs.setFont(theme.font("desk", percent))
         self.trends.set_percent(percent)
         self.sessions.set_percent(percent)
-        shown = self.reasons._shown
-        if shown is not None:
-            self.reasons._shown = None
-            self.reasons.set_percent(percent)
-            self.reasons.show_reasons(shown)
+        self.reasons.set_percent(percent)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Another width may have room for the buttons beside the name, or no longer."""
@@ -268,11 +215,18 @@ class PersonPage(QWidget):
             self.sessions.show_rows([], {})
             self.scores.show_person("")
             return
-        self.name.setText(person.name)
+        self.name.setText(shown_name(person))
+        for part in (self.practice, self.strip, self.strip_key):
+            part.setVisible(not person.nameless)
+        if not again:
+            # They have sessions alone.
+            self.tabs.setCurrentIndex(1 if person.nameless else 0)
         own = person.plan is not None and person.plan.person == person.name
         self.baseline.setEnabled(own)
         self.baseline.setToolTip("" if own else as_tip(words.say("desk.together.no_plan")))
-        about = words.say(f"desk.side.{person.affected_side}")
+        about = words.say(
+            "desk.nameless.what" if person.nameless else f"desk.side.{person.affected_side}"
+        )
         if person.baseline_day is not None:
             day = trade.day(person.baseline_day)
             about = words.say("desk.baseline.of", text=about, day=day)
@@ -286,15 +240,29 @@ class PersonPage(QWidget):
         self.gaze.setToolTip(as_tip(phrase(GUIDELINE)))
         self.gaze.setVisible(bool(gaze))
         self.strip.show_practice(person.adherence)
-        standing = person.conditions
-        short = [trade.condition(s, most=1) for s in standing]
-        lines = [words.say("desk.condition", text=text) for text in short]
-        self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
-        self.conditions.setText("\n".join(lines))
-        self.conditions.setVisible(bool(lines))
+        self._show_next(person)
         self.scores.show_person(person.name)
         self.filters.offer(person.rows, again=again)
         self.fill(again=again)
+
+    def _show_next(self, person: Person) -> None:
+        """What the plan opens and asks for next, and what it waits for.
+
+        Of the first condition that is waited for all figures stand there, of the others one.
+        """
+        standing = person.conditions
+        waiting = [s for s in standing if not s.condition.met and not s.practised]
+        lines = [
+            words.say(
+                "desk.condition",
+                text=trade.condition(s, most=MOST_FIGURES if s in waiting[:1] else 1),
+            )
+            for s in standing
+        ]
+        lines += [words.say("desk.step", text=trade.step(s)) for s in person.steps]
+        self.conditions.setToolTip(as_tip("\n".join(trade.condition(s) for s in standing)))
+        self.conditions.setText("\n".join(lines))
+        self.conditions.setVisible(bool(lines))
 
     def _over_time(self) -> list[OverTime]:
         """The person over the sessions that are shown."""
@@ -310,7 +278,7 @@ class PersonPage(QWidget):
             return
         choice = self.filters.choice
         rows = choice.rows(person.rows)
-        series = series_of(rows)
+        series = person.series_over(rows)
         if choice.exercise is not None:
             series = [s for s in series if s.exercise in ("", choice.exercise)]
         self._series = series

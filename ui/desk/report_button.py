@@ -10,9 +10,11 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.errors import InputError, TurnpostError
 from tracker.outputs import HeldDataError, must_harm_nothing
+from tracker.plan.model import Plan
 from tracker.records.marks import with_marks
 from tracker.records.notes import Note
 from tracker.records.over_time import OverTime
+from tracker.records.plans import with_plans
 from tracker.records.questionnaires import Score
 from tracker.session.files import write_atomically
 from tracker.session.saving import JOURNAL_NAME
@@ -35,6 +37,8 @@ KINDS = {
 }
 #: Those where a page of letter size is the usual one.
 _LETTER = (QLocale.MeasurementSystem.ImperialUSSystem,)
+#: Gives the files of plans that are at hand, with their places.
+Plans = Callable[[], Sequence[tuple[str, Plan]]]
 
 
 class Reporting:
@@ -52,6 +56,8 @@ class Reporting:
         Gives the one of their person over these sessions; none for one session.
     notes
         Gives the notes that hold, for the marks among them.
+    plans
+        Gives the files of plans that are at hand, with their places.
     run
         Starts what may take long.
     """
@@ -63,10 +69,11 @@ class Reporting:
         scores: Callable[[], Sequence[Score]] = tuple,
         over_time: Callable[[], Sequence[OverTime]] = tuple,
         notes: Callable[[], Sequence[Note]] = tuple,
+        plans: Plans = tuple,
         run: Runner = background.run,
     ) -> None:
         self._parent, self._sessions, self._scores, self._run = parent, sessions, scores, run
-        self._notes = notes
+        self._notes, self._plans = notes, plans
         self.over_time = over_time
         #: Whether the tables are for spreadsheets with a decimal comma, as this system's are.
         self.comma = QLocale.system().decimalPoint() == ","
@@ -117,10 +124,10 @@ class Reporting:
         letter = QLocale.system().measurementSystem() in _LETTER
         make = maker(kind, "letter" if letter else "a4", comma=self.comma)
         scores, over_time = list(self._scores()), list(self.over_time())
-        notes = list(self._notes())
+        notes, plans = list(self._notes()), list(self._plans())
 
         def work() -> int:
-            records = with_marks(read_records(whole), notes)
+            records = with_plans(with_marks(read_records(whole), notes), plans)
             write_atomically(to, make(records, scores, over_time))
             return len(records)
 

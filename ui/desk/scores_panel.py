@@ -30,6 +30,7 @@ from tracker.records.questionnaires import (
     courses_of,
     known_scales,
     last_own_score,
+    last_score_without_writer,
     scores_of,
 )
 from ui import theme, words
@@ -58,7 +59,8 @@ class ScoresPanel(QWidget):
     def __init__(self, book: Callable[[], NoteBook], today: Callable[[], date]) -> None:
         super().__init__()
         self._book, self._today = book, today
-        self.person = ""
+        #: None until somebody is shown.
+        self.person: str | None = None
         self._scales: dict[str, tuple[float, float]] = {}
         #: Ends of a range as they were filled in, until somebody types another.
         self._filled: dict[str, str] = {}
@@ -139,7 +141,7 @@ class ScoresPanel(QWidget):
 
     @property
     def _named(self) -> bool:
-        return self.person not in ("", NO_NAME)
+        return self.person not in (None, NO_NAME)
 
     def scores(self) -> list[Score]:
         """Those of the person shown, for a document."""
@@ -198,19 +200,27 @@ class ScoresPanel(QWidget):
     def undo_last(self) -> None:
         """Take back one's own last score of this person; one of an earlier sitting is asked for.
 
-        One press too many must not take a true score of months ago.
+        One press too many must not take a true score of months ago. One of before scores had a
+        writer may be of another computer with the same login: it is asked for, too.
         """
         if not self._named:
             return
         last = last_own_score(self._book(), self.person)
-        if last is None:
-            self.say(words.say("scores.no_undo"))
-        elif last.id in self._entered:
+        unsigned = last_score_without_writer(self._book(), self.person) if last is None else None
+        if last is not None and last.id in self._entered:
             self._take_back(last)
+        elif last is not None:
+            self._ask("scores.older", last)
+        elif unsigned is not None:
+            self._ask("scores.unsigned", unsigned)
         else:
-            self.say(self._words_of("scores.older", last))
-            self._older = last
-            self.sure.show()
+            self.say(words.say("scores.no_undo"))
+
+    def _ask(self, key: str, score: Score) -> None:
+        """Ask before one is taken back."""
+        self.say(self._words_of(key, score))
+        self._older = score
+        self.sure.show()
 
     def undo_older(self) -> None:
         """Take back the score that was asked for."""

@@ -27,7 +27,8 @@ from ui import background, theme, words
 from ui.desk import trade
 from ui.desk.moments import lines_of
 from ui.desk.notes_panel import NotesPanel
-from ui.desk.report_button import Reporting
+from ui.desk.people_list import shown_name
+from ui.desk.report_button import Plans, Reporting
 from ui.desk.session_data import SessionView, SetView, load_session
 from ui.desk.session_table import note_key
 from ui.desk.session_words import ended_words, same_exercise, set_names
@@ -46,7 +47,7 @@ class SessionPage(QWidget):
     left = Signal()
     noted = Signal()
 
-    def __init__(self, book: NoteBook) -> None:
+    def __init__(self, book: NoteBook, plans: Plans = tuple) -> None:
         super().__init__()
         self.folder = Path()
         self.person: Person | None = None
@@ -67,7 +68,11 @@ class SessionPage(QWidget):
         self.mark = small_button(words.say("desk.note.mark"))
         self.notes = NotesPanel(book)
         self.report = Reporting(
-            self, self._report_of, self._scores, notes=lambda: self.notes.book.notes()
+            self,
+            self._report_of,
+            self._scores,
+            notes=lambda: self.notes.book.notes(),
+            plans=plans,
         )
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
         self._arrange()
@@ -170,7 +175,7 @@ class SessionPage(QWidget):
         return [] if row is None else [self.folder / row.place]
 
     def _scores(self) -> list[Score]:
-        if self.person is None:
+        if self.person is None or self.person.nameless:
             return []
         return scores_of(self.notes.book, [self.person.name], also_withdrawn=True)
 
@@ -211,7 +216,7 @@ class SessionPage(QWidget):
         self.panes[slot].show_set(self._titles[slot], None, None)
 
     def _title(self, row: SessionRow) -> str:
-        name = "" if self.person is None else self.person.name
+        name = "" if self.person is None else shown_name(self.person)
         when = f"{trade.day(row.day)} {(row.started_at or '')[11:16]}".strip()
         title = words.say("desk.session", person=name, day=when)
         return f"{title}: {ended_words(row)}"
@@ -220,7 +225,8 @@ class SessionPage(QWidget):
         self.beside.blockSignals(True)
         self.beside.clear()
         self.beside.addItem(words.say("desk.beside.none"), None)
-        others = [] if self.person is None else self.person.rows
+        # Whose another nameless session is, nobody knows: there is nothing to hold it against.
+        others = [] if self.person is None or self.person.nameless else self.person.rows
         for other in reversed(others):
             if other is not row and other.sets:
                 when = f"{trade.day(other.day)} {(other.started_at or '')[11:16]}"

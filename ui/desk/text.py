@@ -12,6 +12,17 @@ from tracker.records.questionnaires import Score, courses_of
 from tracker.records.series import Series
 from ui.documents.questionnaires import course_line
 
+NAMELESS = "Sessions without a pseudonym"
+#: What is said of them, and what to do.
+APART = (
+    "they may be of several people, so each stands by itself, without practice, trends and "
+    "conditions; set a pseudonym in the plan, and what is practised from then on has a name"
+)
+
+
+def _name(person: Person) -> str:
+    return NAMELESS if person.nameless else person.name
+
 
 def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
     """People by what needs eyes first, then what could not be read."""
@@ -19,14 +30,18 @@ def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
     if not people:
         yield f"No sessions were found in {records.folder}."
     else:
-        yield f"{len(people)} people, {sessions} sessions; who needs a look comes first."
+        named = sum(not p.nameless for p in people)
+        yield f"{named} people, {sessions} sessions; who needs a look comes first."
     for person in people:
         yield ""
-        yield f"{person.name}  (last session {telling.day(person.last_day)})"
+        yield f"{_name(person)}  (last session {telling.day(person.last_day)})"
         for reason in person.reasons:
             yield f"  {reason_line(reason)}"
         if not person.reasons:
             yield "  nothing that needs a look first"
+        if person.nameless:
+            yield f"  {APART}"
+            continue
         yield f"  Practice: {telling.practice(person.adherence)}"
         yield from _gaze_line(person)
     if records.unread:
@@ -59,6 +74,12 @@ def dated(reason: Reason) -> str:
 def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
     """One person: what to look at, practice, questionnaires, trends, sessions."""
     side = person.affected_side
+    if person.nameless:
+        yield NAMELESS
+        yield f"  {APART}"
+        yield from (f"  {reason_line(r)}" for r in person.reasons)
+        yield from _session_lines(person)
+        return
     yield f"{person.name}, affected side: {'not known' if side == 'unknown' else side}"
     if person.baseline_day is not None:
         yield f"  Baseline, taken together in the clinic: {telling.day(person.baseline_day)}"
@@ -68,6 +89,8 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
     yield from _gaze_line(person)
     for standing in person.conditions:
         yield f"  Condition: {telling.condition(standing)}"
+    for step in person.steps:
+        yield f"  Next: {telling.step(step)}"
     for course in courses_of(scores):
         yield f"  Questionnaire: {course_line(course)}"
     at = None
@@ -78,6 +101,10 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
             yield ""
             yield telling.exercise(*where) if series.exercise else "Whole session"
         yield f"  {trend_line(series, side)}"
+    yield from _session_lines(person)
+
+
+def _session_lines(person: Person) -> Iterator[str]:
     yield ""
     yield "Sessions, the newest first"
     for row in reversed(person.rows):

@@ -130,6 +130,7 @@ least_told = _in_words(telling.least_told)
 practice = _in_words(telling.practice)
 gaze = _in_words(telling.gaze)
 condition = _in_words(telling.condition)
+step = _in_words(telling.step)
 listed = words.row_of
 
 

@@ -28,12 +28,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from tracker.plan.model import Plan
 from tracker.records.notes import NoteBook, author_of_system
 from tracker.records.people import Person
 from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
+from ui.desk.folder_name import FolderName
 from ui.desk.leaving import Leaving
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
@@ -49,7 +51,6 @@ from ui.settings import Settings
 from ui.widgets.basic import Words
 from ui.widgets.flow import FlowRow
 from ui.widgets.focus_frame import FocusFrame
-from ui.widgets.paths import shown_path
 
 TICK_MS = 100
 #: The folder is looked through for changes so often. Asking is used in place of the system's
@@ -90,7 +91,7 @@ class DeskWindow(QWidget):
         self._fixed_day = today
         self.found: Found | None = None
         self.setMinimumSize(*SMALLEST)
-        self.folder_name = desk_words(soft=True)
+        self.folder_name = FolderName()
         self.state = desk_words()
         self.progress = QProgressBar()
         self.progress.setTextVisible(False)
@@ -104,8 +105,10 @@ class DeskWindow(QWidget):
         self._book = NoteBook(folder, author_of_system(), settings.writer)
         #: The plan editor, once it was opened for somebody.
         self.editor: EditorWindow | None = None
-        self.person_page = PersonPage(lambda: self._book, lambda: self.reading.folder, self._today)
-        self.session_page = SessionPage(self._book)
+        self.person_page = PersonPage(
+            lambda: self._book, lambda: self.reading.folder, self._today, self._plans
+        )
+        self.session_page = SessionPage(self._book, self._plans)
         self.exchange = ExchangePage(lambda: self.reading.folder, settings)
         self.setAcceptDrops(True)
         self.leaving = Leaving(self.session_page.notes, self._show_noted, self.close)
@@ -216,7 +219,7 @@ class DeskWindow(QWidget):
         # A score typed for somebody of the folder before must not go into this one.
         self.people.show_people([])
         self.person_page.name.setText("")
-        self.folder_name.setText(words.say("desk.folder", folder=shown_path(folder)))
+        self.folder_name.show_folder(folder)
         self.setWindowTitle(f"{words.say('program')} - {words.say('desk.title')}: {folder.name}")
         self.show_people()
         self.reading.start()
@@ -293,7 +296,8 @@ class DeskWindow(QWidget):
         sessions = len(found.records.rows)
         if stopped:
             return words.say("desk.stopped", count=sessions)
-        return words.say("desk.read", people=len(found.people), sessions=sessions)
+        known = sum(not p.nameless for p in found.people)
+        return words.say("desk.read", people=known, sessions=sessions)
 
     def switch_faults(self) -> None:
         """Show or hide what could not be read."""
@@ -302,6 +306,10 @@ class DeskWindow(QWidget):
             self.fault_list.setFocus()
 
     # --- pages ---
+
+    def _plans(self) -> list[tuple[str, Plan]]:
+        """The files of plans in the folder."""
+        return [] if self.found is None else self.found.records.plans
 
     def open_session(self, place: str) -> None:
         """Open a session of the person shown."""

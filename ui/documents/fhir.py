@@ -3,10 +3,13 @@
 One transaction of PUTs whose ids follow from the session's ID and the figure's key,
 so that sending it twice makes no doubles. A person is there by pseudonym alone and is
 made only where the server knows none with it, so that what a clinic added to theirs
-stays; on one server a pseudonym must belong to one person. What a plan asks for is a
-ServiceRequest an exercise, what was measured an Observation a measure with its parts
+stays; on one server a pseudonym must belong to one person. A session's plan is a CarePlan
+with all of its entries, where a file of it is at hand, what was asked for a ServiceRequest an
+exercise that was practised, what was measured an Observation a measure with its parts
 as components, what the patient scored a QuestionnaireResponse. A score of a
-questionnaire that the therapist entered is an Observation with its possible ends.
+questionnaire that the therapist entered is an Observation with its possible ends. Where
+the therapist has marked repetitions as not valid, what was measured in the set is
+``amended``, with their number as a component and which they are in a note; so is the session.
 
 Codes are our own (system ``urn:turnpost:codes``: local, registered nowhere), but for
 the time of an exercise, which also has its LOINC code as used by HL7's US Physical
@@ -17,36 +20,35 @@ Activity guide 1.0.0. No code was found for the other figures; a dizziness score
 from __future__ import annotations
 
 import json
-import uuid
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import date, datetime
-from typing import Any
+from datetime import date
 
 from tracker.records import terms
-from tracker.records.figure import NOT_ASKED, Figure, error_text, shown, shown_with_unit
+from tracker.records.figure import Figure, error_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
-from tracker.records.marks import NOT_VALID
+from tracker.records.marks import NOT_VALID, marks_told
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
-from tracker.session.said import NOT_ANSWERED
+from ui.documents.fhir_asked import care_plan_of, request_of
+from ui.documents.fhir_parts import (
+    ABSENT_CODES,
+    ABSENT_EXTENSION,
+    CODES,
+    FIGURES,
+    PERSON,
+    UCUM,
+    Resource,
+    amount_of,
+    category_of,
+    code_of,
+    component_of,
+    id_of,
+    quantity_of,
+    subject_of,
+    value_of,
+    when_of,
+)
 from ui.documents.questionnaires import scores_for
-
-CODES = "urn:turnpost:codes"
-PERSON = "urn:turnpost:person"
-FIGURES = "urn:turnpost:figure"
-UCUM = "http://unitsofmeasure.org"
-LOINC = "http://loinc.org"
-#: Measure of an exercise -> LOINC code and name (hl7.org/fhir/us/physical-activity 1.0.0).
-LOINC_CODES = {"duration": ("55411-3", "Exercise duration")}
-ABSENT = "http://terminology.hl7.org/CodeSystem/data-absent-reason"
-ABSENT_EXTENSION = "http://hl7.org/fhir/StructureDefinition/data-absent-reason"
-CATEGORY = "http://terminology.hl7.org/CodeSystem/observation-category"
-_NAMESPACE = uuid.uuid5(uuid.NAMESPACE_URL, "urn:turnpost:documents")
-
-#: Reason of a figure without a value -> code of HL7's list of such reasons.
-_ABSENT_CODES = {NOT_ASKED: "not-asked", NOT_ANSWERED: "asked-declined"}
-
-Resource = dict[str, Any]
 
 
 def fhir_bundle(
@@ -115,16 +117,14 @@ def _in_url(c: str) -> str:
     return c if plain else "".join(f"%{b:02X}" for b in c.encode("utf-8"))
 
 
-def _id(*parts: str) -> str:
-    return str(uuid.uuid5(_NAMESPACE, json.dumps(parts)))
-
-
 def _resources(r: SessionFigures, people: str) -> Iterator[Resource]:
     if r.person_id:
         yield _patient(r.person_id, people)
     members: list[Resource] = []
+    if r.plan_id:
+        yield care_plan_of(r)
     for where, figures, e in _parts(r):
-        request = _request(r, e) if e is not None else None
+        request = request_of(r, e) if e is not None else None
         if request is not None:
             yield request
         for measure in dict.fromkeys(f.measure for f in figures if _is_observed(f)):
@@ -140,7 +140,7 @@ def _resources(r: SessionFigures, people: str) -> Iterator[Resource]:
 def _patient(person: str, people: str) -> Resource:
     return {
         "resourceType": "Patient",
-        "id": _id("person", person),
+        "id": id_of("person", person),
         "identifier": [{"system": people, "value": person}],
     }
 
@@ -155,37 +155,8 @@ def _parts(
 
 
 def _is_observed(figure: Figure) -> bool:
-    # A therapist's mark is no observation of the session, and is not sent.
+    # A mark is a part of what it is about: by itself it would stay where it was taken back.
     return figure.origin != "asked" and figure.group != "symptoms" and figure.measure != NOT_VALID
-
-
-# --- what was asked for ---
-
-
-def _request(r: SessionFigures, e: ExerciseFigures) -> Resource:
-    """What the plan asked for; without a plan the exercise's usual dose, as a proposal."""
-    asked = [f for f in e.figures if f.origin == "asked"]
-    dose = next((f for f in asked if f.measure in ("repetitions", "duration")), None)
-    out: Resource = {
-        "resourceType": "ServiceRequest",
-        "id": _id("request", r.stable_id, e.label),
-        "identifier": [{"system": FIGURES, "value": f"{r.stable_id}/{e.label}"}],
-        "status": "completed",
-        "intent": "order" if r.plan_id else "proposal",
-        "code": {
-            "coding": [{"system": CODES, "code": e.exercise, "display": e.name}],
-            "text": e.title,
-        },
-        "subject": _subject(r),
-        **_when("occurrenceDateTime", r),
-    }
-    if dose is not None:
-        out["quantityQuantity"] = _quantity(dose)
-    if asked:
-        out["orderDetail"] = [
-            {**_code(f.key, f.label), "text": f"{f.label}: {shown_with_unit(f)}"} for f in asked
-        ]
-    return out
 
 
 # --- what was measured ---
@@ -201,56 +172,42 @@ def _observation(
     first = parts[0]
     whole = next((f for f in parts if f.aspect == "all"), None)
     name = first.name if e is None else f"{e.name}: {first.name}"
-    code = _code(first.measure, first.name, loinc=e is not None)
+    code = code_of(first.measure, first.name, loinc=e is not None)
     out: Resource = {
         "resourceType": "Observation",
-        "id": _id("observation", r.stable_id, where, first.measure),
+        "id": id_of("observation", r.stable_id, where, first.measure),
         "identifier": [{"system": FIGURES, "value": f"{r.stable_id}/{where}/{first.measure}"}],
         "status": "final",
-        "category": [_category("survey" if first.origin == "reported" else "therapy")],
+        "category": [category_of("survey" if first.origin == "reported" else "therapy")],
         "code": {**code, "text": name},
-        "subject": _subject(r),
-        **_when("effectiveDateTime", r),
+        "subject": subject_of(r),
+        **when_of("effectiveDateTime", r),
         "device": {"display": f"Turnpost {r.program_version}".strip()},
     }
     if request is not None:
         out["basedOn"] = [{"reference": f"urn:uuid:{request['id']}"}]
     if whole is not None:
-        out |= _value(whole)
-    components = [_component(f) for f in parts if f is not whole]
+        out |= value_of(whole)
+    components = [component_of(f) for f in parts if f is not whole]
     # R4 has no place for it beside a value that every server would keep.
     components += [_uncertainty(f) for f in parts if error_text(f)]
+    marked = None if e is None or first.origin != "measured" else e.find(NOT_VALID)
+    if e is not None and marked is not None:
+        out |= _amended([marks_told(e)])
+        components.append(component_of(marked))
     return out | ({"component": components} if components else {})
 
 
-def _value(figure: Figure) -> Resource:
-    """A value, or why there is none."""
-    if figure.value is None:
-        code = _ABSENT_CODES.get(figure.reason or "", "unknown")
-        text = figure.reason or shown(figure)
-        return {"dataAbsentReason": {"coding": [{"system": ABSENT, "code": code}], "text": text}}
-    if isinstance(figure.value, str):
-        return {"valueString": figure.value or "?"}
-    if isinstance(figure.value, tuple):
-        low, high = (_amount(v, figure) for v in figure.value)
-        return {"valueRange": {"low": low, "high": high}}
-    return {"valueQuantity": _quantity(figure)}
+def _amended(marks: Sequence[str]) -> Resource:
+    """What an Observation says where repetitions behind it were marked not valid afterwards.
 
-
-def _quantity(figure: Figure) -> Resource:
-    value = figure.value if isinstance(figure.value, float) else 0.0
-    return _amount(value, figure)
-
-
-def _amount(value: float, figure: Figure) -> Resource:
-    unit = figure.unit
-    number = round(value, unit.decimals) + 0.0
-    return {
-        "value": int(number) if unit.decimals == 0 else number,
-        "unit": unit.shown or "1",
-        "system": UCUM,
-        "code": unit.ucum,
-    }
+    R4 has ``amended`` for what became known once it was final, updates and new information
+    included (hl7.org/fhir/R4/valueset-observation-status.html), and ``note`` for what is to be
+    said of unreliable values (hl7.org/fhir/R4/observation-definitions.html, Observation.note).
+    ``entered-in-error`` would withdraw the whole set, and ``dataAbsentReason`` has a value
+    missing: both would say more than the therapist has, who has marked single repetitions.
+    """
+    return {"status": "amended", "note": [{"text": mark} for mark in marks]}
 
 
 # --- what the patient said ---
@@ -261,12 +218,12 @@ def _answers(
 ) -> Resource:
     return {
         "resourceType": "QuestionnaireResponse",
-        "id": _id("answers", r.stable_id, where),
+        "id": id_of("answers", r.stable_id, where),
         "identifier": {"system": FIGURES, "value": f"{r.stable_id}/{where}/symptoms"},
         "questionnaire": "urn:turnpost:questionnaire:symptoms",
         "status": "completed",
-        "subject": _subject(r),
-        **_when("authored", r),
+        "subject": subject_of(r),
+        **when_of("authored", r),
         "item": [
             {
                 "linkId": f.key,
@@ -282,8 +239,8 @@ def _answer(figure: Figure) -> Resource:
     if isinstance(figure.value, float):
         if figure.unit.decimals == 0:
             return {"answer": [{"valueInteger": round(figure.value)}]}
-        return {"answer": [{"valueQuantity": _quantity(figure)}]}
-    if absent := _ABSENT_CODES.get(figure.reason or ""):
+        return {"answer": [{"valueQuantity": quantity_of(figure)}]}
+    if absent := ABSENT_CODES.get(figure.reason or ""):
         return {"extension": [{"url": ABSENT_EXTENSION, "valueCode": absent}]}
     return {"answer": [{"valueString": shown(figure)}]}
 
@@ -295,13 +252,13 @@ def _questionnaire(score: Score) -> Resource:
     """The score of a questionnaire under its typed name; the code is local, as it may be any."""
     out: Resource = {
         "resourceType": "Observation",
-        "id": _id("questionnaire", score.id),
+        "id": id_of("questionnaire", score.id),
         "identifier": [{"system": FIGURES, "value": f"questionnaire/{score.id}"}],
         # A server that has got it learns so that it was taken back.
         "status": "entered-in-error" if score.withdrawn else "final",
-        "category": [_category("survey")],
-        "code": _code("questionnaire_score", "Questionnaire score"),
-        "subject": {"reference": f"urn:uuid:{_id('person', score.person)}"},
+        "category": [category_of("survey")],
+        "code": code_of("questionnaire_score", "Questionnaire score"),
+        "subject": {"reference": f"urn:uuid:{id_of('person', score.person)}"},
     }
     if score.withdrawn:
         # Its id is enough to take it back: what was wrong is not told once more.
@@ -314,7 +271,7 @@ def _questionnaire(score: Score) -> Resource:
         "valueQuantity": _bare_score(score.score),
         "component": [
             {
-                "code": {**_code(f"questionnaire_score.{key}", name), "text": name},
+                "code": {**code_of(f"questionnaire_score.{key}", name), "text": name},
                 "valueQuantity": _bare_score(value),
             }
             for key, name, value in ends
@@ -338,17 +295,17 @@ def _one_over_time(one: OverTime) -> Iterator[Resource]:
     makes no doubles.
     """
     practice = _over_days(one, "practice", (one.from_day, one.to_day))
-    practice["code"] = {**_code("practice", "Practice against the plan"), "text": "Practice"}
-    practice["component"] = [_component(f) for f in one.practice]
+    practice["code"] = {**code_of("practice", "Practice against the plan"), "text": "Practice"}
+    practice["component"] = [component_of(f) for f in one.practice]
     yield practice
     for t in one.trends:
         out = _over_days(one, f"trend/{t.key}", (t.from_day, t.to_day), t.session_ids)
         side = ", affected side" if t.affected else ""
-        code = _code("trend", "Trend of a figure")
+        code = code_of("trend", "Trend of a figure")
         out["code"] = {**code, "text": f"{t.where}: {t.name}{side}"}
         out["valueString"] = t.verdict
         out["note"] = [{"text": f"Compared: {t.basis}"}]
-        out["component"] = [_component(f) for f in t.figures]
+        out["component"] = [component_of(f) for f in t.figures]
         yield out
 
 
@@ -358,32 +315,25 @@ def _over_days(
     period = {
         k: d.isoformat() for k, d in zip(("start", "end"), days, strict=True) if d is not None
     }
-    made = _id("over time", one.person_id, what, *period.values(), *sessions)
+    made = id_of("over time", one.person_id, what, *period.values(), *sessions)
     out: Resource = {
         "resourceType": "Observation",
         "id": made,
         "identifier": [{"system": FIGURES, "value": f"over-time/{made}"}],
         "status": "final",
-        "category": [_category("therapy")],
+        "category": [category_of("therapy")],
         "code": {},
-        "subject": {"reference": f"urn:uuid:{_id('person', one.person_id)}"},
+        "subject": {"reference": f"urn:uuid:{id_of('person', one.person_id)}"},
         "device": {"display": "Turnpost"},
     }
     return out | ({"effectivePeriod": period} if period else {})
 
 
-def _component(figure: Figure) -> Resource:
-    return {
-        "code": {**_code(figure.key, figure.label), "text": figure.label},
-        **_value(figure),
-    }
-
-
 def _uncertainty(figure: Figure) -> Resource:
     name = f"{figure.label}, expanded uncertainty (k = 2)"
-    amount = _amount(float(error_text(figure)), figure)
+    amount = amount_of(float(error_text(figure)), figure)
     return {
-        "code": {**_code(f"{figure.key}.uncertainty", name), "text": name},
+        "code": {**code_of(f"{figure.key}.uncertainty", name), "text": name},
         "valueQuantity": amount,
     }
 
@@ -394,15 +344,17 @@ def _uncertainty(figure: Figure) -> Resource:
 def _session(r: SessionFigures, members: Iterable[Resource]) -> Resource:
     notes = [*r.alert, *(f"Trust less: {f}" for f in _flags(r)), *terms.LIMITS]
     notes += [f"Not begun: {left.name}: {left.why}" for left in r.left_out]
+    marks = [f"{e.name}: {mark}" for e in r.exercises if (mark := marks_told(e))]
+    notes = [*marks, *notes]
     return {
         "resourceType": "Observation",
-        "id": _id("session", r.stable_id),
+        "id": id_of("session", r.stable_id),
         "identifier": [{"system": FIGURES, "value": r.stable_id}],
-        "status": "final",
-        "category": [_category("therapy")],
-        "code": {**_code("session", "Practice session"), "text": "Practice session"},
-        "subject": _subject(r),
-        **_when("effectiveDateTime", r),
+        "status": "amended" if marks else "final",
+        "category": [category_of("therapy")],
+        "code": {**code_of("session", "Practice session"), "text": "Practice session"},
+        "subject": subject_of(r),
+        **when_of("effectiveDateTime", r),
         "device": {"display": f"Turnpost {r.program_version}".strip()},
         "valueCodeableConcept": {
             "coding": [{"system": CODES, "code": f"ended.{r.ended}"}],
@@ -417,33 +369,3 @@ def _flags(r: SessionFigures) -> Iterator[str]:
     yield from r.flags
     for e in r.exercises:
         yield from (f"{e.name}: {flag}" for flag in e.flags)
-
-
-# --- small parts ---
-
-
-def _code(code: str, display: str, *, loinc: bool = False) -> Resource:
-    coding = [{"system": CODES, "code": code, "display": display}]
-    if loinc and code in LOINC_CODES:
-        number, name = LOINC_CODES[code]
-        coding.append({"system": LOINC, "code": number, "display": name})
-    return {"coding": coding}
-
-
-def _category(code: str) -> Resource:
-    return {"coding": [{"system": CATEGORY, "code": code}]}
-
-
-def _subject(r: SessionFigures) -> Resource:
-    if not r.person_id:
-        return {"display": "no person named"}
-    return {"reference": f"urn:uuid:{_id('person', r.person_id)}"}
-
-
-def _when(name: str, r: SessionFigures) -> Resource:
-    """A FHIR dateTime; a time without its offset is none, so the day alone is given."""
-    if r.started is None:
-        return {}
-    at = datetime.fromisoformat(r.started)
-    with_time = len(r.started) > 10 and at.tzinfo is not None
-    return {name: at.isoformat(timespec="seconds") if with_time else at.date().isoformat()}

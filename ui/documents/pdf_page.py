@@ -20,7 +20,7 @@ from ui.documents.page import NOTHING_LESS
 from ui.documents.parts import Page
 from ui.documents.pdf_layout import MARGIN, Block, Group, Sheet, paginate
 from ui.documents.pdf_setting import GAP, Setter
-from ui.documents.pdf_table import READ
+from ui.documents.pdf_table import READ, TIGHT, Look
 from ui.documents.pdf_text import LEAST_READ, Run, Style
 
 #: A chart so wide that the smallest letters in it can be read.
@@ -47,11 +47,16 @@ LEFT_OUT = {
 }
 #: So many remarks stay where there is no room for all.
 FEW = 3
+#: Sheets, what they are called, and their letters, in the order in which they are tried.
+WAYS = ((1, "this page", READ), (1, "this page", TIGHT), (2, "these pages", READ))
 DETAILS = "the figures and turns of each exercise"
 
 
 def one_page(page: Page, width: float, bottom: float) -> list[Sheet]:
     """A session on one sheet; on two or more where its verdict and its exercises need more.
+
+    Where the letters of the page have no room for all exercises, those of its table are smaller
+    (:data:`~ui.documents.pdf_text.LEAST_TIGHT`), before a second sheet is begun.
 
     Parameters
     ----------
@@ -60,9 +65,9 @@ def one_page(page: Page, width: float, bottom: float) -> list[Sheet]:
     width, bottom
         Of the paper, and where its words end, in points.
     """
-    for most, pages in ((1, "this page"), (2, "these pages")):
+    for most, pages, look in WAYS:
         for count in range(len(STEPS) + 1):
-            blocks = tuple(_flowing(_groups(page, width, set(STEPS[:count]), pages)))
+            blocks = tuple(_flowing(_groups(page, width, set(STEPS[:count]), pages, look)))
             # All in one group, so that a table may be cut where a page ends.
             sheets = paginate([Group(blocks)], MARGIN, bottom)
             if len(sheets) <= most:
@@ -89,8 +94,10 @@ def _space(height: float) -> Block:
     return Block(height, lambda *_: None)
 
 
-def _groups(page: Page, width: float, without: set[str], pages: str) -> Iterator[Group]:
-    setter = Setter(width, READ, CHART_WIDTH)
+def _groups(
+    page: Page, width: float, without: set[str], pages: str, look: Look = READ
+) -> Iterator[Group]:
+    setter = Setter(width, look, CHART_WIDTH)
     yield Group(tuple(_top(setter, page, without)))
     glance = page.glance_short if "kinds" in without else page.glance
     if glance is not None:

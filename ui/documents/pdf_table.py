@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtGui import QColor, QPainter
 
@@ -43,6 +43,8 @@ READ = Look(
     *(Style.READ_HEADING, Style.READ, Style.READ_BOLD, Style.READ_ABSENT, Style.READ),
     *(Style.READ, Style.READ_BOLD, Style.READ_ABSENT),
 )
+#: The same with a tighter table.
+TIGHT = replace(READ, cell=Style.BODY, cell_bold=Style.BOLD, cell_absent=Style.ABSENT)
 
 
 def words_block(

@@ -24,6 +24,8 @@ FAMILIES = ["Arial", "Liberation Sans", "Noto Sans", "DejaVu Sans"]
 
 #: Smallest letters of the page to file, in points (common practice for print that is read).
 LEAST_READ = 9.0
+#: Smallest letters of its table of exercises (own choice: a second page is lost more easily).
+LEAST_TIGHT = 8.0
 
 
 class Style(Enum):

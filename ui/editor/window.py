@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from tracker.plan.draft import Data, data_of, empty_data
 from tracker.plan.model import Plan
 from tracker.plan.starter import starter_plan
-from tracker.records.people import NO_NAME, Person
+from tracker.records.people import Person
 from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk.small import desk_words, small_button
@@ -197,7 +197,7 @@ class EditorWindow(QWidget):
             The file of the plan at hand.
         """
         self.files.folder = folder
-        self._person = None if person.name == NO_NAME else person.name
+        self._person = None if person.nameless else person.name
         # Those without a pseudonym may be of many people.
         rows = [] if self._person is None else person.rows
         self.document.know_sessions(self._person, rows)

@@ -33,6 +33,9 @@ class Sent:
         sha256 of a summary -> how often it was not taken, each time for another reason.
     why
         sha256 of a summary that was not taken last time -> the reason.
+    marks
+        sha256 of a summary that was sent -> what the therapists had marked in it when it was sent
+        last (``send.marks_by_session``); empty where nothing was.
     tried
         IDs of all that was ever on its way there, taken or not: an answer may have been lost.
     """
@@ -40,6 +43,7 @@ class Sent:
     went: dict[str, str]
     failed: dict[str, int]
     why: dict[str, str]
+    marks: dict[str, str]
     tried: set[str]
 
 
@@ -64,7 +68,7 @@ class SentRecord:
                 f"{self.path}: the record of what was sent has become too large to be read; move "
                 "it elsewhere and send again: what went before goes once more, nothing is doubled"
             )
-        sent = Sent({}, {}, {}, set())
+        sent = Sent({}, {}, {}, {}, set())
         for path in sorted(self.folder.glob("*.jsonl")):
             for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 if line["to"] != address:
@@ -72,14 +76,17 @@ class SentRecord:
                 sent.tried.add(line["session"])
                 if line["kind"] == "sent":
                     sent.went[line["summary"]] = line["session"]
+                    sent.marks[line["summary"]] = str(line.get("marks") or "")
                     sent.why.pop(line["summary"], None)
                 else:
                     sent.why[line["summary"]] = str(line.get("why"))
                     sent.failed[line["summary"]] = sent.failed.get(line["summary"], 0) + 1
         return sent
 
-    def add(self, address: str, session: str, summary: str, why: str | None = None) -> None:
-        """Write that a session went to an address, or why it didn't.
+    def add(
+        self, address: str, session: str, summary: str, why: str | None = None, marks: str = ""
+    ) -> None:
+        """Write that a session went to an address, with which marks, or why it didn't.
 
         Raises
         ------
@@ -93,6 +100,7 @@ class SentRecord:
             "to": address,
             "session": session,
             "summary": summary,
+            **({"marks": marks} if marks else {}),
         }
         try:
             append_line(self.path, head, line if why is None else {**line, "why": why})

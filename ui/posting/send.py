@@ -5,17 +5,19 @@ from __future__ import annotations
 import hashlib
 import json
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.records.notes import NoteBook
+from tracker.records.marks import with_marks
+from tracker.records.notes import Note, NoteBook
+from tracker.records.plans import with_plans
 from tracker.records.questionnaires import Score, scores_of
 from ui.documents.fhir import PERSON, fhir_bundle, score_bundle
 from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
-from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
+from ui.posting.sessions import Found, LeftOut, find_plans, find_summaries, read_session
 
 
 @dataclass(slots=True)
@@ -64,11 +66,15 @@ def send_folder(
     """
     known = record.of(server.address)
     count = Count()
-    order, gone = _in_order(folder, known, count, tell, again=again)
+    book = NoteBook(folder, record.author)
+    notes = book.notes()
+    marks = marks_by_session(notes)
+    order, gone = _in_order(folder, (known, marks), count, tell, again=again)
     seen: dict[str, str] = {}
     for found in gone:
         seen.setdefault(known.went[found.digest], found.digest)
     there: set[str | None] = set()
+    plans = find_plans(folder) if order else []
     for found in order:
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
@@ -79,27 +85,50 @@ def send_folder(
             other = "another file of a session that has one already; look which of them is right"
             _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
         else:
-            ready = (session.stable_id, fhir_bundle([session], people=people))
+            told = fhir_bundle(with_plans(with_marks([session], notes), plans), people=people)
+            ready = (session.stable_id, told, marks.get(session.stable_id, ""))
             _send(found, ready, server, (record, known), count, tell)
-    scores = _to_send(NoteBook(folder, record.author), known, there, (folder, gone))
+    scores = _to_send(book, known, there, (folder, gone))
     for score, digest in _waiting(scores, known, count, again=again):
         # The record names it as it names a session: by an ID, and by what went.
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
-        ready = (_known_as(score), score_bundle(score, people))
+        ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
     return count
 
 
+def marks_by_session(notes: Iterable[Note]) -> dict[str, str]:
+    """Session -> a sha256 of which of its repetitions are marked not valid, where any is."""
+    found: dict[str, set[tuple[int, int]]] = {}
+    for n in notes:
+        if n.kind == "not_valid" and n.set_number is not None and n.repetition is not None:
+            found.setdefault(n.session, set()).add((n.set_number, n.repetition))
+    return {k: hashlib.sha256(json.dumps(sorted(v)).encode()).hexdigest() for k, v in found.items()}
+
+
 def _in_order(
-    folder: Path, known: Sent, count: Count, tell: Callable[[str], None], *, again: bool
+    folder: Path,
+    there: tuple[Sent, dict[str, str]],
+    count: Count,
+    tell: Callable[[str], None],
+    *,
+    again: bool,
 ) -> tuple[list[Found], list[Found]]:
-    """Sessions to be sent, in the order in which they go, and those that went before."""
+    """Sessions to be sent, in the order in which they go, and those that went before.
+
+    One whose marks have changed since goes again: the server has its figures without them.
+    """
+    known, marks = there
     waiting: dict[str, Found] = {}
     gone: list[Found] = []
     for found in find_summaries(folder):
         if isinstance(found, LeftOut):
             _leave_out(found, count, tell)
-        elif found.digest in known.went and not again:
+        elif (
+            not again
+            and found.digest in known.went
+            and known.marks.get(found.digest, "") == marks.get(known.went[found.digest], "")
+        ):
             count.before += 1
             gone.append(found)
         else:
@@ -177,7 +206,7 @@ def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None
 
 def _send(
     found: Found,
-    ready: tuple[str, str],
+    ready: tuple[str, str, str],
     server: Server,
     records: tuple[SentRecord, Sent],
     count: Count,
@@ -185,7 +214,7 @@ def _send(
 ) -> bool:
     """Send one; whether it was taken."""
     record, known = records
-    session, bundle = ready
+    session, bundle, marks = ready
     try:
         server.post(bundle, len(json.loads(bundle)["entry"]))
     except (NotTakenError, NoServerError) as error:
@@ -197,6 +226,6 @@ def _send(
         tell(f"{found.path}: not sent: {error}")
         count.failed += 1
         return False
-    record.add(server.address, session, found.digest)
+    record.add(server.address, session, found.digest, marks=marks)
     count.sent += 1
     return True

@@ -2337,6 +2337,11 @@
             <translation>الترتيب</translation>
         </message>
         <message>
+            <source>own pace</source>
+            <comment>own pace</comment>
+            <translation>بسرعة المريض نفسه</translation>
+        </message>
+        <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
             <comment>partner near and steady on their feet; hand over, do not throw</comment>
             <translation>الشخص الآخر قريب وثابت؛ تسليم باليد، لا رمي</translation>
@@ -2807,6 +2812,11 @@
             <translation>لا تذكر الخطة فئة عمرية أو جنسًا للجدول</translation>
         </message>
         <message>
+            <source>the plan has no first day</source>
+            <comment>the plan has no first day</comment>
+            <translation>ليس للخطة يوم أول</translation>
+        </message>
+        <message>
             <source>the plan taken differs from the one handed out: {words}</source>
             <comment>the plan taken differs from the one handed out: {words}</comment>
             <translation>الخطة المعتمدة هنا تختلف عن الخطة التي سُلِّمت: {words}</translation>
@@ -2992,6 +3002,11 @@
             <translation>تغير التقارب</translation>
         </message>
         <message>
+            <source>waits for the patient's yes</source>
+            <comment>waits for the patient's yes</comment>
+            <translation>ينتظر موافقة المريض</translation>
+        </message>
+        <message>
             <source>walking</source>
             <comment>walking</comment>
             <translation>ماشيًا</translation>
@@ -3112,6 +3127,11 @@
             <translation>{count} من ملفات الخطط تختلف وتبدأ في اليوم نفسه: يؤخذ أحدثها</translation>
         </message>
         <message>
+            <source>{first} to {last} beats a minute</source>
+            <comment>{first} to {last} beats a minute</comment>
+            <translation>من {first} إلى {last} نقرة في الدقيقة</translation>
+        </message>
+        <message>
             <source>{gaze}; planned {planned}</source>
             <comment>{gaze}; planned {planned}</comment>
             <translation>{gaze}؛ المخطط {planned}</translation>
@@ -3125,6 +3145,11 @@
             <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
             <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
             <translation>{gaze}؛ المخطط {planned}؛ الدليل الإرشادي كما يُنقل عنه: من {least} إلى {most}</translation>
+        </message>
+        <message>
+            <source>{least} to {most} degrees to each side</source>
+            <comment>{least} to {most} degrees to each side</comment>
+            <translation>من {least} إلى {most} درجة إلى كل جانب</translation>
         </message>
         <message>
             <source>{low} to {high}</source>
@@ -3192,6 +3217,11 @@
             <translation>{share} % من الوقت لم تُقرأ العينان: بدتا مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>
         </message>
         <message>
+            <source>{tempo} beats a minute</source>
+            <comment>{tempo} beats a minute</comment>
+            <translation>{tempo} نقرة في الدقيقة</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} (عدد الجلسات {count}، تُعرض الأخطر)</translation>
@@ -3225,6 +3255,11 @@
             <source>{what} rose from {first} to {last} of 10</source>
             <comment>{what} rose from {first} to {last} of 10</comment>
             <translation>{what} ارتفعت من {first} إلى {last} من 10</translation>
+        </message>
+        <message>
+            <source>{what}: from week {week} on ({day}): {dose}</source>
+            <comment>{what}: from week {week} on ({day}): {dose}</comment>
+            <translation>{what}: من الأسبوع {week} ({day}): {dose}</translation>
         </message>
         <message>
             <source>{why} and {count} more</source>
@@ -5015,11 +5050,6 @@
             <translation>مشكوك فيه: {why}</translation>
         </message>
         <message>
-            <source>{folder}</source>
-            <comment>desk.folder</comment>
-            <translation>{folder}</translation>
-        </message>
-        <message>
             <source>▨ Not measured for {length} s: {why}</source>
             <comment>desk.gap.of</comment>
             <translation>▨ لم يُقس لمدة {length} ث: {why}</translation>
@@ -5158,6 +5188,21 @@
             <source>and {count} more</source>
             <comment>desk.more</comment>
             <translation>و{count} غيرها</translation>
+        </message>
+        <message>
+            <source>Sessions without a pseudonym</source>
+            <comment>desk.nameless</comment>
+            <translation>جلسات بلا اسم مستعار</translation>
+        </message>
+        <message>
+            <source>Each stands by itself</source>
+            <comment>desk.nameless.each</comment>
+            <translation>كل جلسة قائمة بذاتها</translation>
+        </message>
+        <message>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <comment>desk.nameless.what</comment>
+            <translation>لا يُعرف لمن هذه الجلسات: فقد تكون لعدة أشخاص. لذلك تبقى كل جلسة قائمة بذاتها، بلا حساب للتدريب ولا اتجاهات ولا شروط. ضع اسمًا مستعارًا في الخطة؛ وما يُتدرَّب عليه بعد ذلك يعود إلى شخص واحد.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -5423,6 +5468,11 @@
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
             <translation>الجهة المصابة غير معروفة</translation>
+        </message>
+        <message>
+            <source>Next: {text}</source>
+            <comment>desk.step</comment>
+            <translation>التالي: {text}</translation>
         </message>
         <message>
             <source>Stop reading</source>
@@ -10033,6 +10083,11 @@
             <source>Taken back: {name}, {score}, {day}.</source>
             <comment>scores.undone</comment>
             <translation>تم التراجع: {name}، {score}، {day}.</translation>
+        </message>
+        <message>
+            <source>This older score may be of another computer with the same login: {name}, {score}, {day}.</source>
+            <comment>scores.unsigned</comment>
+            <translation>قد تكون هذه الدرجة الأقدم من حاسوب آخر بتسجيل الدخول نفسه: {name}، {score}، {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -2337,6 +2337,11 @@
             <translation>Reihenfolge</translation>
         </message>
         <message>
+            <source>own pace</source>
+            <comment>own pace</comment>
+            <translation>eigenes Tempo</translation>
+        </message>
+        <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
             <comment>partner near and steady on their feet; hand over, do not throw</comment>
             <translation>die andere Person nah und sicher auf den Füßen; übergeben, nicht werfen</translation>
@@ -2807,6 +2812,11 @@
             <translation>der Plan nennt für die Tabelle weder Altersgruppe noch Geschlecht</translation>
         </message>
         <message>
+            <source>the plan has no first day</source>
+            <comment>the plan has no first day</comment>
+            <translation>der Plan hat keinen ersten Tag</translation>
+        </message>
+        <message>
             <source>the plan taken differs from the one handed out: {words}</source>
             <comment>the plan taken differs from the one handed out: {words}</comment>
             <translation>Der Plan, der hier gilt, ist ein anderer als der ausgegebene: {words}</translation>
@@ -2992,6 +3002,11 @@
             <translation>Änderung der Vergenz</translation>
         </message>
         <message>
+            <source>waits for the patient's yes</source>
+            <comment>waits for the patient's yes</comment>
+            <translation>wartet auf das Ja der Person</translation>
+        </message>
+        <message>
             <source>walking</source>
             <comment>walking</comment>
             <translation>gehend</translation>
@@ -3112,6 +3127,11 @@
             <translation>{count} Plandateien unterscheiden sich und beginnen am selben Tag: Die neueste Datei gilt</translation>
         </message>
         <message>
+            <source>{first} to {last} beats a minute</source>
+            <comment>{first} to {last} beats a minute</comment>
+            <translation>{first} bis {last} Taktschläge pro Minute</translation>
+        </message>
+        <message>
             <source>{gaze}; planned {planned}</source>
             <comment>{gaze}; planned {planned}</comment>
             <translation>{gaze}; geplant {planned}</translation>
@@ -3125,6 +3145,11 @@
             <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
             <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
             <translation>{gaze}; geplant {planned}; Leitlinie, wie zitiert: {least} bis {most}</translation>
+        </message>
+        <message>
+            <source>{least} to {most} degrees to each side</source>
+            <comment>{least} to {most} degrees to each side</comment>
+            <translation>{least} bis {most} Grad zu jeder Seite</translation>
         </message>
         <message>
             <source>{low} to {high}</source>
@@ -3192,6 +3217,11 @@
             <translation>{share} % der Zeit wurden die Augen nicht gelesen: Sie sahen anders aus als bei der Einrichtung (anderes Licht oder andere Brille)</translation>
         </message>
         <message>
+            <source>{tempo} beats a minute</source>
+            <comment>{tempo} beats a minute</comment>
+            <translation>{tempo} Taktschläge pro Minute</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} ({count} Sitzungen, die schwerste gezeigt)</translation>
@@ -3225,6 +3255,11 @@
             <source>{what} rose from {first} to {last} of 10</source>
             <comment>{what} rose from {first} to {last} of 10</comment>
             <translation>{what} stieg von {first} auf {last} von 10</translation>
+        </message>
+        <message>
+            <source>{what}: from week {week} on ({day}): {dose}</source>
+            <comment>{what}: from week {week} on ({day}): {dose}</comment>
+            <translation>{what}: ab Woche {week} ({day}): {dose}</translation>
         </message>
         <message>
             <source>{why} and {count} more</source>
@@ -5015,11 +5050,6 @@
             <translation>Fraglich: {why}</translation>
         </message>
         <message>
-            <source>{folder}</source>
-            <comment>desk.folder</comment>
-            <translation>{folder}</translation>
-        </message>
-        <message>
             <source>▨ Not measured for {length} s: {why}</source>
             <comment>desk.gap.of</comment>
             <translation>▨ {length} s nicht gemessen: {why}</translation>
@@ -5158,6 +5188,21 @@
             <source>and {count} more</source>
             <comment>desk.more</comment>
             <translation>und {count} weitere</translation>
+        </message>
+        <message>
+            <source>Sessions without a pseudonym</source>
+            <comment>desk.nameless</comment>
+            <translation>Sitzungen ohne Pseudonym</translation>
+        </message>
+        <message>
+            <source>Each stands by itself</source>
+            <comment>desk.nameless.each</comment>
+            <translation>Jede steht für sich</translation>
+        </message>
+        <message>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <comment>desk.nameless.what</comment>
+            <translation>Von wem diese Sitzungen sind, ist nicht bekannt: Sie können von mehreren Personen sein. Darum steht jede für sich, ohne Übungshäufigkeit, Verläufe und Bedingungen. Setzen Sie im Plan ein Pseudonym; was von da an geübt wird, gehört zu einer Person.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -5423,6 +5468,11 @@
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
             <translation>betroffene Seite nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Next: {text}</source>
+            <comment>desk.step</comment>
+            <translation>Als Nächstes: {text}</translation>
         </message>
         <message>
             <source>Stop reading</source>
@@ -10033,6 +10083,11 @@
             <source>Taken back: {name}, {score}, {day}.</source>
             <comment>scores.undone</comment>
             <translation>Zurückgenommen: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>This older score may be of another computer with the same login: {name}, {score}, {day}.</source>
+            <comment>scores.unsigned</comment>
+            <translation>Dieser ältere Wert kann von einem anderen Computer mit derselben Anmeldung sein: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -2337,6 +2337,11 @@
             <translation>orden</translation>
         </message>
         <message>
+            <source>own pace</source>
+            <comment>own pace</comment>
+            <translation>a su propio paso</translation>
+        </message>
+        <message>
             <source>partner near and steady on their feet; hand over, do not throw</source>
             <comment>partner near and steady on their feet; hand over, do not throw</comment>
             <translation>la otra persona cerca y estable; entregar, no lanzar</translation>
@@ -2807,6 +2812,11 @@
             <translation>el plan no da grupo de edad o sexo para la tabla</translation>
         </message>
         <message>
+            <source>the plan has no first day</source>
+            <comment>the plan has no first day</comment>
+            <translation>el plan no tiene primer día</translation>
+        </message>
+        <message>
             <source>the plan taken differs from the one handed out: {words}</source>
             <comment>the plan taken differs from the one handed out: {words}</comment>
             <translation>El plan que vale aquí no es igual al que se entregó: {words}</translation>
@@ -2992,6 +3002,11 @@
             <translation>cambio de vergencia</translation>
         </message>
         <message>
+            <source>waits for the patient's yes</source>
+            <comment>waits for the patient's yes</comment>
+            <translation>espera el sí del paciente</translation>
+        </message>
+        <message>
             <source>walking</source>
             <comment>walking</comment>
             <translation>caminando</translation>
@@ -3112,6 +3127,11 @@
             <translation>{count} archivos de plan difieren y empiezan el mismo día: vale el más nuevo</translation>
         </message>
         <message>
+            <source>{first} to {last} beats a minute</source>
+            <comment>{first} to {last} beats a minute</comment>
+            <translation>de {first} a {last} golpes por minuto</translation>
+        </message>
+        <message>
             <source>{gaze}; planned {planned}</source>
             <comment>{gaze}; planned {planned}</comment>
             <translation>{gaze}; previstos {planned}</translation>
@@ -3125,6 +3145,11 @@
             <source>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</source>
             <comment>{gaze}; planned {planned}; guideline, as quoted: {least} to {most}</comment>
             <translation>{gaze}; previstos {planned}; guía, según se cita: de {least} a {most}</translation>
+        </message>
+        <message>
+            <source>{least} to {most} degrees to each side</source>
+            <comment>{least} to {most} degrees to each side</comment>
+            <translation>de {least} a {most} grados a cada lado</translation>
         </message>
         <message>
             <source>{low} to {high}</source>
@@ -3192,6 +3217,11 @@
             <translation>{share} % del tiempo no se leyeron los ojos: se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
         </message>
         <message>
+            <source>{tempo} beats a minute</source>
+            <comment>{tempo} beats a minute</comment>
+            <translation>{tempo} golpes por minuto</translation>
+        </message>
+        <message>
             <source>{text} ({count} sessions, the gravest one shown)</source>
             <comment>{text} ({count} sessions, the gravest one shown)</comment>
             <translation>{text} ({count} sesiones, se muestra la más grave)</translation>
@@ -3225,6 +3255,11 @@
             <source>{what} rose from {first} to {last} of 10</source>
             <comment>{what} rose from {first} to {last} of 10</comment>
             <translation>{what} subió de {first} a {last} de 10</translation>
+        </message>
+        <message>
+            <source>{what}: from week {week} on ({day}): {dose}</source>
+            <comment>{what}: from week {week} on ({day}): {dose}</comment>
+            <translation>{what}: desde la semana {week} ({day}): {dose}</translation>
         </message>
         <message>
             <source>{why} and {count} more</source>
@@ -5015,11 +5050,6 @@
             <translation>En duda: {why}</translation>
         </message>
         <message>
-            <source>{folder}</source>
-            <comment>desk.folder</comment>
-            <translation>{folder}</translation>
-        </message>
-        <message>
             <source>▨ Not measured for {length} s: {why}</source>
             <comment>desk.gap.of</comment>
             <translation>▨ {length} s no medidos: {why}</translation>
@@ -5158,6 +5188,21 @@
             <source>and {count} more</source>
             <comment>desk.more</comment>
             <translation>y {count} más</translation>
+        </message>
+        <message>
+            <source>Sessions without a pseudonym</source>
+            <comment>desk.nameless</comment>
+            <translation>Sesiones sin seudónimo</translation>
+        </message>
+        <message>
+            <source>Each stands by itself</source>
+            <comment>desk.nameless.each</comment>
+            <translation>Cada una va por separado</translation>
+        </message>
+        <message>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <comment>desk.nameless.what</comment>
+            <translation>No se sabe de quién son estas sesiones: pueden ser de varias personas. Por eso cada una va por separado, sin práctica, tendencias ni condiciones. Ponga un seudónimo en el plan; lo que se practique desde entonces será de una sola persona.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -5423,6 +5468,11 @@
             <source>affected side not known</source>
             <comment>desk.side.unknown</comment>
             <translation>lado afectado desconocido</translation>
+        </message>
+        <message>
+            <source>Next: {text}</source>
+            <comment>desk.step</comment>
+            <translation>A continuación: {text}</translation>
         </message>
         <message>
             <source>Stop reading</source>
@@ -10033,6 +10083,11 @@
             <source>Taken back: {name}, {score}, {day}.</source>
             <comment>scores.undone</comment>
             <translation>Deshecho: {name}, {score}, {day}.</translation>
+        </message>
+        <message>
+            <source>This older score may be of another computer with the same login: {name}, {score}, {day}.</source>
+            <comment>scores.unsigned</comment>
+            <translation>Esta puntuación más antigua puede ser de otro ordenador con el mismo usuario: {name}, {score}, {day}.</translation>
         </message>
         <message>
             <source>It fits</source>

@@ -11,9 +11,14 @@ from ui import words
 
 def shown_path(folder: Path) -> str:
     """A path with the home folder shortened, that may be broken after each folder."""
+    return words.apart(breakable(short_path(folder)))
+
+
+def short_path(folder: Path) -> str:
+    """A path with the home folder shortened."""
     with contextlib.suppress(ValueError):
         folder = Path("~") / folder.relative_to(Path.home())
-    return words.apart(breakable(str(folder)))
+    return str(folder)
 
 
 def breakable(text: str) -> str:

@@ -1,0 +1,185 @@
+"""A session's plan in FHIR: all of its entries from the file at hand, else what is known of it."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+import pytest
+from fhir.resources.R4B.bundle import Bundle
+from pytestqt.qtbot import QtBot
+
+from tests.handover.made import plan_with
+from tests.practice.person import STAND, WALK, plan_of
+from tests.records import made
+from tests.ui.test_desk_report import Open, clinic, desk, done  # noqa: F401 - fixtures
+from tests.ui.test_report_command import saved
+from tracker.plan.files import save_plan
+from tracker.plan.model import Plan
+from tracker.records.figures import record_of
+from tracker.records.plans import with_plans
+from ui.cli import main
+from ui.documents.fhir import fhir_bundle
+from ui.posting.sessions import find_plans
+
+DOSE = {"tempo_bpm": 60.0, "repetitions": 20}
+#: The plan of ``made.finished``, and two entries that the session doesn't know.
+ENTRIES: tuple[dict[str, Any], ...] = (
+    {"exercise": "turns-on-target", "entry_id": "turns", "amplitude_deg": [15, 20], **DOSE},
+    {"exercise": "eyes-side-to-side", "entry_id": "jumps", **DOSE, "note": "warm-up"},
+    {**STAND, "entry_id": "corner", "seconds": 45},
+    made.NODS,
+)
+LATER = (
+    {**WALK, "entry_id": "stroll", "stage": "later", "seconds": 90},
+    {"exercise": "nods-on-target", "entry_id": "far", "stage": "later", "repetitions": 7},
+)
+
+
+def whole(**changes: Any) -> Plan:
+    entries = [{**e, "stage": "first"} for e in ENTRIES] + [dict(e) for e in LATER]
+    stages = [
+        {"stage_id": "first", "name": "To begin with"},
+        {
+            "stage_id": "later",
+            "name": "On the way",
+            "unlock_after": {"condition": "Steady at the sink."},
+        },
+    ]
+    often = {"bouts_a_day": 3, "days_a_week": 5}
+    about = {"person": "Wren", "words": "Dear W., be patient", "stages": stages, **often, **changes}
+    return plan_of(*entries, **about)
+
+
+def plan_in(text: str | bytes) -> dict[str, Any]:
+    Bundle.model_validate_json(text)
+    found = [e["resource"] for e in json.loads(text)["entry"]]
+    (plan,) = [r for r in found if r["resourceType"] == "CarePlan"]
+    requests = [r for r in found if r["resourceType"] == "ServiceRequest"]
+    assert requests
+    for request in requests:
+        assert request["basedOn"] == [{"reference": f"urn:uuid:{plan['id']}"}]
+    assert isinstance(plan, dict)
+    return plan
+
+
+def told(plan: dict[str, Any]) -> dict[str, dict[str, Any]]:
+    """Entry -> what is told of it."""
+    details = [a["detail"] for a in plan["activity"]]
+    return {d["description"].split("; ")[0]: d for d in details}
+
+
+def notes(plan: dict[str, Any]) -> str:
+    return " ".join(n["text"] for n in plan["note"])
+
+
+def bundle(*plans: Plan) -> str:
+    named = [(f"p{k}.json", p) for k, p in enumerate(plans)]
+    return fhir_bundle(with_plans([record_of(made.finished())], named))
+
+
+def test_every_entry_is_there_with_dose_and_days() -> None:
+    text = bundle(whole())
+    plan, entries = plan_in(text), told(plan_in(text))
+    assert list(entries) == ["turns", "jumps", "corner", "nods", "stroll", "far"]
+    doses = {k: (d["quantity"]["value"], d["quantity"]["unit"]) for k, d in entries.items()}
+    assert doses["turns"] == doses["jumps"] == (20, "1")
+    assert doses["corner"] == (45, "s") and doses["stroll"] == (90, "s")
+    assert doses["far"] == (7, "1") and doses["nods"][0] > 0
+    for entry in entries.values():
+        # 3 a day on 5 days: a week's sum in figures, and the whole of it in words.
+        repeat = entry["scheduledTiming"]["repeat"]
+        assert repeat == {"frequency": 15, "period": 1, "periodUnit": "wk"}
+        assert entry["scheduledTiming"]["code"]["text"] == "3 times a day on 5 days a week"
+    assert "stage: On the way" in entries["far"]["description"]
+    assert "Steady at the sink." in entries["stroll"]["description"]
+    states = {k: (d["status"], d["statusReason"]["text"]) for k, d in entries.items()}
+    assert states["turns"] == ("in-progress", "begun in this session")
+    assert states["nods"][0] == "unknown"
+    assert states["nods"][1].startswith("not begun in this session: ")
+    assert states["far"] == ("unknown", "no part of this session")
+    assert plan["status"] == "unknown" and plan["period"] == {"start": "2026-01-05"}
+    assert "as it stands in its file now" in notes(plan) and "otherwise" not in notes(plan)
+    # What the therapist wrote to the patient, and beside an entry, stays there.
+    assert "be patient" not in text and "warm-up" not in text
+
+
+def test_on_all_seven_days_the_figures_say_a_day() -> None:
+    entries = told(plan_in(bundle(whole(days_a_week=7))))
+    repeat = entries["turns"]["scheduledTiming"]["repeat"]
+    assert repeat == {"frequency": 3, "period": 1, "periodUnit": "d"}
+
+
+def test_without_a_file_it_says_what_is_not_known() -> None:
+    other = whole(plan_id="plan-of-another")
+    foreign = whole(person="Robin")
+    for plans in ((), (other,), (foreign,)):
+        plan = plan_in(bundle(*plans))
+        entries = told(plan)
+        assert list(entries) == ["turns", "jumps", "corner", "nods"]
+        assert all("scheduledTiming" not in d and "quantity" not in d for d in entries.values())
+        assert "holds no copy of it" in notes(plan) and "not known from it" in notes(plan)
+    assert "Repetitions, asked: 20" in told(plan_in(bundle()))["turns"]["description"]
+
+
+def test_a_file_that_was_changed_since_says_so() -> None:
+    more = [
+        e.model_copy(update={"repetitions": 30}) if e.entry_id == "turns" else e
+        for e in whole().entries
+        if e.entry_id != "nods"
+    ]
+    changed = whole().model_copy(update={"entries": more})
+    plan = plan_in(bundle(changed))
+    assert told(plan)["turns"]["quantity"]["value"] == 30
+    assert "Practised otherwise than the file has it" in notes(plan)
+    assert "turns, nods. The requests tell" in notes(plan)
+    # Of two files the one that fits what was practised is taken, though it is the older one.
+    both = plan_in(bundle(whole(), changed))
+    assert told(both)["turns"]["quantity"]["value"] == 20 and "otherwise" not in notes(both)
+    assert "Other files of this plan differ from it: 1" in notes(both)
+
+
+def test_a_try_without_a_plan_has_none() -> None:
+    record = record_of(made.without(made.finished(), plan_id=None))
+    kinds = [e["resource"]["resourceType"] for e in json.loads(fhir_bundle([record]))["entry"]]
+    assert "CarePlan" not in kinds and "ServiceRequest" in kinds
+
+
+def test_the_command_and_what_is_sent_take_it_from_the_folder(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("TURNPOST_CACHE", str(tmp_path / "cache"))
+    root = tmp_path / "clinic"
+    saved(root / "wren" / "one", made.finished())
+    save_plan(root / "wren" / "plan.json", whole())
+    out = tmp_path / "out.json"
+    asked = ["report", str(root / "wren" / "one"), "--fhir", str(out)]
+    assert main([*asked, "--trends", str(root)]) == 0
+    assert len(plan_in(out.read_text("utf-8"))["activity"]) == 6
+    assert main(asked) == 0
+    assert len(plan_in(out.read_text("utf-8"))["activity"]) == 4
+    assert find_plans(root) == [("wren/plan.json", whole())]
+
+
+def test_the_desk_takes_it_from_its_folder(
+    desk: Open,  # noqa: F811
+    qtbot: QtBot,
+    tmp_path: Path,
+    clinic: Path,  # noqa: F811
+) -> None:
+    save_plan(clinic / "plan.json", plan_with())
+    window = desk()
+    person = window.person_page.person
+    assert person is not None
+    window.open_session(person.rows[0].place)
+    qtbot.waitUntil(lambda: not window.session_page.busy, timeout=30_000)
+    for number, report in enumerate((window.session_page.report, window.person_page.report)):
+        path = tmp_path / f"desk-{number}.json"
+        report.make("fhir", path)
+        done(report, qtbot)
+        found = [e["resource"] for e in json.loads(path.read_text("utf-8"))["entry"]]
+        plans = [r for r in found if r["resourceType"] == "CarePlan"]
+        assert len(plans) == number + 1
+        for plan in plans:
+            assert list(told(plan)) == [e.entry_id for e in plan_with().entries]

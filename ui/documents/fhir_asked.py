@@ -1,0 +1,187 @@
+"""What a plan asks for, in FHIR: a CarePlan, and a ServiceRequest for what was practised.
+
+The CarePlan has every entry of the plan where a file of it is at hand, and says that it is as
+the file stands now. Else it has what the summary names: what was begun, and what was due that
+day and not begun; what the summary hasn't got is said in a note, never filled in.
+What the therapist wrote to the patient or beside an entry is not told.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from tracker.plan.asked import Asked, asked_of
+from tracker.plan.model import Entry, Plan, Unlock
+from tracker.plan.telling import asked_words
+from tracker.records.figure import shown_with_unit
+from tracker.records.figures import ExerciseFigures, SessionFigures, exercise_title
+from tracker.records.places import clean
+from tracker.records.plans import PlanAtHand
+from ui.documents.fhir_parts import (
+    CODES,
+    FIGURES,
+    PLANS,
+    UCUM,
+    Resource,
+    code_of,
+    id_of,
+    quantity_of,
+    subject_of,
+    when_of,
+)
+
+
+def request_of(r: SessionFigures, e: ExerciseFigures) -> Resource:
+    """What the plan asked for; without a plan the exercise's usual dose, as a proposal."""
+    asked = [f for f in e.figures if f.origin == "asked"]
+    dose = next((f for f in asked if f.measure in ("repetitions", "duration")), None)
+    out: Resource = {
+        "resourceType": "ServiceRequest",
+        "id": id_of("request", r.stable_id, e.label),
+        "identifier": [{"system": FIGURES, "value": f"{r.stable_id}/{e.label}"}],
+        "status": "completed",
+        "intent": "order" if r.plan_id else "proposal",
+        "code": {
+            "coding": [{"system": CODES, "code": e.exercise, "display": e.name}],
+            "text": e.title,
+        },
+        "subject": subject_of(r),
+        **when_of("occurrenceDateTime", r),
+    }
+    if r.plan_id:
+        out["basedOn"] = [{"reference": f"urn:uuid:{_plan_id(r)}"}]
+    if dose is not None:
+        out["quantityQuantity"] = quantity_of(dose)
+    if asked:
+        out["orderDetail"] = [
+            {**code_of(f.key, f.label), "text": f"{f.label}: {shown_with_unit(f)}"} for f in asked
+        ]
+    return out
+
+
+def care_plan_of(r: SessionFigures) -> Resource:
+    """The plan of a session, one CarePlan a session, so that a later plan changes no earlier one.
+
+    Whether it is in force is known neither from a summary nor from a file, so its status is
+    ``unknown``; the status of an entry is of this session alone
+    (hl7.org/fhir/R4/valueset-care-plan-activity-status.html).
+    """
+    out: Resource = {
+        "resourceType": "CarePlan",
+        "id": _plan_id(r),
+        "identifier": [{"system": PLANS, "value": f"{r.plan_id}/{r.stable_id}"}],
+        "status": "unknown",
+        "intent": "plan",
+        "title": f"Plan {r.plan_id}",
+        "subject": subject_of(r),
+    }
+    if r.plan is None:
+        activities = list(_from_summary(r))
+        notes = [
+            "The session's file names its plan and holds no copy of it. These are the entries "
+            "that were begun, and those due in the session that were not; the entries of other "
+            "stages, the doses of what was not begun, and days are not known from it."
+        ]
+    else:
+        activities = [_activity(r, e, r.plan) for e in r.plan.plan.entries]
+        notes = list(_about_file(r.plan))
+        if r.plan.plan.starts_on is not None:
+            out["period"] = {"start": r.plan.plan.starts_on.isoformat()}
+    out["activity"] = activities
+    return out | {"note": [{"text": n} for n in notes]}
+
+
+def _plan_id(r: SessionFigures) -> str:
+    return id_of("plan", r.stable_id)
+
+
+def _about_file(found: PlanAtHand) -> Iterator[str]:
+    yield (
+        f"The whole plan as it stands in its file now, in week {found.week} for its doses. The "
+        "session names it by its ID alone, so it may have been changed since."
+    )
+    if found.unlike:
+        yield (
+            "Practised otherwise than the file has it, so it was changed since: "
+            f"{clean(', '.join(found.unlike), None)}. The requests tell what was really asked."
+        )
+    if found.others:
+        yield f"Other files of this plan differ from it: {found.others}"
+
+
+def _from_summary(r: SessionFigures) -> Iterator[Resource]:
+    """What the summary names of its plan."""
+    for e in r.exercises:
+        asked = "; ".join(
+            f"{f.label}: {shown_with_unit(f)}" for f in e.figures if f.origin == "asked"
+        )
+        code = _exercise_code(e.exercise)
+        yield _detail(code, f"{e.entry_id or e.exercise}; {asked}", "in-progress", "begun")
+    for left in r.left_out:
+        code = {"text": left.name}
+        yield _detail(code, left.entry_id, "unknown", f"not begun in this session: {left.why}")
+
+
+def _activity(r: SessionFigures, entry: Entry, found: PlanAtHand) -> Resource:
+    """An entry of the plan: its dose, its days, and what became of it in this session."""
+    plan, asked = found.plan, asked_of(entry, found.week)
+    why = {left.entry_id: left.why for left in r.left_out}
+    if any(e.entry_id == entry.entry_id for e in r.exercises):
+        state = ("in-progress", "begun in this session")
+    elif entry.entry_id in why:
+        state = ("unknown", f"not begun in this session: {why[entry.entry_id]}")
+    else:
+        state = ("unknown", "no part of this session")
+    parts = [entry.entry_id, *_opens(plan, entry), *asked_words(asked, plan)]
+    out = _detail(_exercise_code(entry.exercise), clean("; ".join(parts), None), *state)
+    out["detail"] |= {"scheduledTiming": _timing(plan), "quantity": _dose(asked)}
+    return out
+
+
+def _opens(plan: Plan, entry: Entry) -> Iterator[str]:
+    """The stage of an entry, and what has to be met before it and its stage."""
+    stage = next((s for s in plan.stages if s.stage_id == entry.stage), None)
+    if stage is not None:
+        yield f"stage: {stage.name}"
+        yield from _condition(stage.unlock_after, "the stage opens")
+    yield from _condition(entry.unlock_after, "opens")
+
+
+def _condition(unlock: Unlock | None, opens: str) -> Iterator[str]:
+    if unlock is not None:
+        yield f"{opens} when the patient agrees and: {unlock.condition}"
+
+
+def _exercise_code(exercise: str) -> Resource:
+    title = exercise_title(exercise)
+    coding = [{"system": CODES, "code": exercise, "display": title.split(":")[0]}]
+    return {"coding": coding, "text": title}
+
+
+def _detail(code: Resource, words: str, status: str, why: str) -> Resource:
+    return {
+        "detail": {
+            "kind": "ServiceRequest",
+            "code": code,
+            "status": status,
+            "statusReason": {"text": why},
+            "description": words,
+        }
+    }
+
+
+def _timing(plan: Plan) -> Resource:
+    """How often. On fewer than seven days the figures give the sum of a week, the words all."""
+    a_day, days = plan.bouts_a_day, plan.days_a_week
+    often, unit = (a_day, "d") if days == 7 else (a_day * days, "wk")
+    words = f"{a_day} times a day on {days} days a week"
+    return {
+        "repeat": {"frequency": often, "period": 1, "periodUnit": unit},
+        "code": {"text": words},
+    }
+
+
+def _dose(asked: Asked) -> Resource:
+    """Seconds of a set that is held or timed, else repetitions."""
+    number, unit = (asked.repetitions or 0, "1") if asked.seconds is None else (asked.seconds, "s")
+    return {"value": number, "unit": unit, "system": UCUM, "code": unit}
