@@ -100,7 +100,7 @@ class PlannedPart(MovedPart):
             self.baseline = None
         self._recording = recording
         known = history.result or []
-        self.first_time = not known
+        self.first_time = all(s.plan_id is None for s in known)
         self.conductor = Conductor(
             self.plan,
             recording,

@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from tests.practice.test_ended_alone import alone as alone_before
 from tests.ui.fakes import FakeWorld, Make, Voice, seen
 from tests.ui.patient import TURNS, Person, plan_of
 from tests.ui.test_begun_from_desk import held_back
@@ -64,6 +65,8 @@ def test_in_an_exercise_alone_it_stops_and_asks(
     found = summary_of(person)
     assert found["ended"] == "stopped_unwell" and found["not_done"] == []
     assert found["gate"] is not None and len(found["exercises"]) == 1
+    # By that the next session of a plan knows it (`tests/practice/test_ended_alone.py`).
+    assert found["plan_id"] is None and found["person"] is None
     assert found["exercises"][0]["done"]["duration_s"] < done_s
     # From here on it is as after any session.
     person.director.leave_summary()
@@ -158,6 +161,21 @@ def test_the_number_for_help_is_that_of_the_plan_at_hand(
     person.settle()
     key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"
     assert words.say(key, number=number or "") in said(person)
+
+
+@pytest.mark.parametrize("of_plan", [False, True])
+def test_practice_alone_makes_no_later_session_of_a_plan_of_the_first(
+    make: Make, fake: FakeWorld, of_plan: bool
+) -> None:
+    plan = plan_of(TURNS)
+    fake.history = [alone_before(plan_id=plan.plan_id if of_plan else None)]
+    person = Person(make(), fake)
+    person.director.start_plan(plan)
+    person.settle()
+    assert isinstance(person.director.task, AskGate)
+    page: Any = person.window.pages["gate"]
+    key = "gate.ask" if of_plan else "gate.ask_first"
+    assert page.question.text() == words.say(key)
 
 
 def test_before_anything_was_begun_and_in_a_clip_it_does_nothing(
