@@ -334,7 +334,8 @@ class PlannedPart(MovedPart):
         if self.saved is None or wanted is None:
             return
         self._as_baseline = None
-        if not self.saved.summary.get("exercises"):
+        found = [s.summary for s in (*self._saved_before, self.saved)]
+        if not any(s.get("exercises") for s in found):
             # It ended before anything was done: the next session is still to be the baseline.
             self.baseline = wanted.anew()
 

@@ -19,6 +19,7 @@ from tracker.practice.tasks import (
     AskSupport,
     AskWall,
     AskWeekly,
+    Over,
     Prepare,
     Task,
     Wait,
@@ -276,6 +277,8 @@ class TaskPage(Page):
         for own in (self.unwell, self.end):
             self.buttons.addWidget(own)
             own.setVisible(self.card.leave)
+        if isinstance(self._task, Over):
+            self.unwell.setVisible(self._director.can_be_unwell)
 
     def _take(self, option: Option) -> None:
         director = self._director
