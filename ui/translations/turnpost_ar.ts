@@ -8670,9 +8670,9 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise)</source>
+            <source>I feel unwell (while you practise, and just after)</source>
             <comment>help.key.unwell</comment>
-            <translation>أشعر بسوء (أثناء التدرب)</translation>
+            <translation>أشعر بسوء (أثناء التدرب وبعده مباشرة)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8740,9 +8740,9 @@
             <translation>إذا شعرت بسوء</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise or just after, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
+            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب أو بعده مباشرة اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

@@ -8670,9 +8670,9 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise)</source>
+            <source>I feel unwell (while you practise, and just after)</source>
             <comment>help.key.unwell</comment>
-            <translation>Mir ist unwohl (während Sie üben)</translation>
+            <translation>Mir ist unwohl (während Sie üben und gleich danach)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8740,9 +8740,9 @@
             <translation>Wenn Ihnen unwohl ist</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise or just after, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
+            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie üben oder gleich danach drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

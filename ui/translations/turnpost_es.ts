@@ -8670,9 +8670,9 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise)</source>
+            <source>I feel unwell (while you practise, and just after)</source>
             <comment>help.key.unwell</comment>
-            <translation>Me siento mal (mientras practica)</translation>
+            <translation>Me siento mal (mientras practica y justo después)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8740,9 +8740,9 @@
             <translation>Si se siente mal</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise or just after, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
+            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica o justo después, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>
