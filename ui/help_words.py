@@ -15,7 +15,7 @@ HELP_WORDS: dict[str, object] = {
     "help.unwell": QT_TRANSLATE_NOOP("turnpost", "If you feel unwell"),
     "help.unwell.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Press Esc: what goes on stops at once. While you practise, press U instead: "
+        "Press Esc: what goes on stops at once. While you practise or just after, press U instead: "
         "everything stops, and a few questions follow. Sit down, or hold on to something firm.",
     ),
     "help.scores": QT_TRANSLATE_NOOP("turnpost", "How to give a score"),
@@ -42,7 +42,9 @@ HELP_WORDS: dict[str, object] = {
         "turnpost", "I see double: stop (with a fingertip near your eyes)"
     ),
     "help.key.picture": QT_TRANSLATE_NOOP("turnpost", "Show or hide your picture"),
-    "help.key.unwell": QT_TRANSLATE_NOOP("turnpost", "I feel unwell (while you practise)"),
+    "help.key.unwell": QT_TRANSLATE_NOOP(
+        "turnpost", "I feel unwell (while you practise, and just after)"
+    ),
     "help.key.text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
     "help.key.text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
     "help.key.text_normal": QT_TRANSLATE_NOOP("turnpost", "Text in its usual size"),

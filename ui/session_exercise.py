@@ -14,6 +14,7 @@ from tracker.session.live import SAMPLE_CLIP, check_found, head_reach_found, mar
 from tracker.session.stage import Step
 from ui.asked import Asked, exercise_asked
 from ui.geometry import facing_map
+from ui.ports import RecordingLike, Saved
 from ui.session_again import AgainPart
 from ui.session_state import Dose, Phase
 
@@ -201,7 +202,7 @@ class ExercisePart(AgainPart):
         self._enter(Phase.saving)
 
         recording.finish(ended)
-        self._job = self._world.run(recording.save)
+        self._job = self._world.run(lambda: self._save_all(recording, None))
         self._collect_saved()
 
     def save_again(self, into: Path | None = None) -> None:
@@ -211,8 +212,20 @@ class ExercisePart(AgainPart):
             return
         self.save_error = ""
         self._enter(Phase.saving)
-        self._job = self._world.run(lambda: recording.save(into))
+        self._job = self._world.run(lambda: self._save_all(recording, into))
         self._collect_saved()
+
+    def _save_all(self, recording: RecordingLike, into: Path | None) -> Saved:
+        """Save what has waited for its place, then the session that is over now."""
+        while self._unsaved_before:
+            self._saved_before.append(self._unsaved_before[0].save(into))
+            del self._unsaved_before[0]
+        return recording.save(into)
+
+    def _keep_unsaved(self) -> None:
+        """Another record is to begin: what is not saved yet waits, and is saved with it."""
+        if self.unsaved and self._recording is not None:
+            self._unsaved_before.append(self._recording)
 
     def _collect_saved(self) -> None:
         job = self._job

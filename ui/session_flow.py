@@ -220,6 +220,7 @@ class Director(LeavingPart):
     def _put_away(self) -> None:
         """The session that was saved is not shown any more."""
         self._recording, self.saved, self.save_error = None, None, ""
+        self._saved_before = []
         self.scores, self.trouble = None, None
         # It was said once, on the page that is left now.
         self._keeping = None
@@ -234,8 +235,9 @@ class Director(LeavingPart):
         self._collect_saved()
         self.recovering.close(timeout_s)
         self.lens.close(timeout_s)
-        if self._recording is not None:
-            self._recording.close()
+        for recording in (*self._unsaved_before, self._recording):
+            if recording is not None:
+                recording.close()
         self._world.beats.stop()
         self._world.voice.close()
 

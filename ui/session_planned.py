@@ -9,7 +9,7 @@ is done where the target got another place.
 from __future__ import annotations
 
 from datetime import date
-from typing import Any, Literal
+from typing import Any
 
 from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
@@ -26,6 +26,7 @@ from tracker.practice.tasks import (
     ShowToday,
     Task,
 )
+from tracker.session.live import Dropped
 from ui.asked import needs_moving_target
 from ui.ports import Baseline, Job
 from ui.session_moved import MovedPart
@@ -100,7 +101,7 @@ class PlannedPart(MovedPart):
             self.baseline = None
         self._recording = recording
         known = history.result or []
-        self.first_time = not known
+        self.first_time = all(s.plan_id is None for s in known)
         self.conductor = Conductor(
             self.plan,
             recording,
@@ -334,7 +335,8 @@ class PlannedPart(MovedPart):
         if self.saved is None or wanted is None:
             return
         self._as_baseline = None
-        if not self.saved.summary.get("exercises"):
+        found = [s.summary for s in (*self._saved_before, self.saved)]
+        if not any(s.get("exercises") for s in found):
             # It ended before anything was done: the next session is still to be the baseline.
             self.baseline = wanted.anew()
 
@@ -398,17 +400,12 @@ class PlannedPart(MovedPart):
         entry = task.asked if isinstance(task, CountDown | DoSet) else None
         return entry is not None and self._refuses_still(entry)
 
-    def _dropped(self) -> Literal["", "seen", "lost"]:
-        """Whether the head dropped in this set, with nobody coming up again.
+    def _dropped(self) -> Dropped:
+        """Whether the head dropped in this set: ``lost`` if it left the picture on its way.
 
-        ``seen``: it was seen to stay down; ``lost``: it left the picture on its way.
+        By what was found, not by what was said last: more may have come while the window stood.
         """
         if self._seen_to_stop == "down":
             return "lost"
         live, asked = self.live, self.asked
-        cue = None if live is None else live.cue
-        if cue is None or asked is None or cue.said_at_s < asked.step.from_s:
-            return ""
-        if cue.code != "possible_fall":
-            return ""
-        return "lost" if cue.reason == "no_face" else "seen"
+        return "" if live is None or asked is None else live.dropped

@@ -147,6 +147,9 @@ class SessionState:
         self.listeners: list[Callable[[], None]] = []
         self._service: ServiceLike | None = None
         self._recording: RecordingLike | None = None
+        #: What waits for a place on disk beside it, and what of that was saved with it.
+        self._unsaved_before: list[RecordingLike] = []
+        self._saved_before: list[Saved] = []
         self._asked: list[Asked] = []
         self._begun = 0
         self._held: list[Sample] = []

@@ -1,9 +1,17 @@
-"""To feel unwell outside a plan: it stops, and the same safety questions come as in one."""
+"""To feel unwell outside a plan, or after one: the same safety questions come as in one.
+
+After a session they come in a record of their own. One that waits for a place on disk goes on
+waiting meanwhile, and is saved together with that record.
+"""
 
 from __future__ import annotations
 
+from math import nan
+
+from tracker.plan.model import Plan
 from tracker.plan.starter import seated_starter
 from tracker.practice.conductor import Conductor
+from tracker.practice.tasks import Over
 from tracker.session.stage import Step
 from ui.asked import Asked
 from ui.session_first import FirstPart
@@ -19,8 +27,10 @@ _PRACTISING = LIVE_PHASES | {
     Phase.choose,
     Phase.mark,
 }
-#: After it: the session is saved, and what is said then goes into a record of its own.
+#: After it: what is said then goes into a record of its own.
 _AFTER = frozenset({Phase.saving, Phase.summary})
+#: Ends that the safety questions led to, or came with.
+_ASKED = frozenset({"stopped_unwell", "red_flag"})
 #: What comes after a stop is rest, for this long at most.
 _REST_S = 3600.0
 
@@ -29,6 +39,8 @@ class UnwellPart(FirstPart):
     """Leads to the safety questions where no plan does."""
 
     _unwell_alone = False
+    #: The plan that the session was of, if any: it has the summary again afterwards.
+    _plan_before: Plan | None = None
     #: Whether it was said while the session was being saved: it is asked once that is over.
     _unwell_waits = False
 
@@ -40,25 +52,29 @@ class UnwellPart(FirstPart):
     def can_be_unwell(self) -> bool:
         """Whether to say that one feels unwell does anything now."""
         if self.conductor is not None:
-            return True
+            task = self.conductor.task
+            return not isinstance(task, Over) or not _was_asked(task.ended, task.because)
         return self.clip is None and (self.phase in _PRACTISING or self._just_practised)
 
     @property
     def _just_practised(self) -> bool:
-        """Whether a session without a plan is over that did not end with these questions.
-
-        One that waits for a place on disk is not: it must not be lost over them.
-        """
-        alone = self.plan is None and not self.reported and self.ended != "stopped_unwell"
-        return alone and self.phase in _AFTER and not self.unsaved
+        """Whether a session is over that did not end with these questions."""
+        return self.phase in _AFTER and not self.reported and not _was_asked(self.ended)
 
     def unwell(self) -> None:
         """The patient feels unwell: everything stops, and the safety questions come."""
-        if self.conductor is None and self.can_be_unwell:
+        if not self.can_be_unwell:
+            return
+        if self.conductor is not None and isinstance(self.conductor.task, Over):
+            self._unwell_waits = True
+            self._finish(self.conductor.task.ended)
+            return
+        if self.conductor is None:
             if self.phase == Phase.saving:
                 self._unwell_waits = True
                 return
             if self.phase == Phase.summary:
+                self._keep_unsaved()
                 self._put_away()
             self._ask_alone()
         super().unwell()
@@ -73,9 +89,12 @@ class UnwellPart(FirstPart):
         self.mark = None
         self._forget_again()
         if self._recording is None:
-            # Nothing was begun; that somebody felt unwell is kept all the same.
+            # Nothing was begun, or it is over; that somebody felt unwell is kept all the same.
             self._held = []
-            self._record()
+            if self.plan is None:
+                self._record()
+            else:
+                self._record_after(self.plan)
         elif live:
             now_s = self.now_s
             self._add(Asked(Step(from_s=now_s, to_s=now_s + _REST_S, step="rest")))
@@ -85,12 +104,19 @@ class UnwellPart(FirstPart):
         recording = self._recording
         assert recording is not None
         self._began_s = self.clock() - self.now_s
-        at_hand = self.plan_at_hand() or seated_starter()
+        self._plan_before = self.plan
+        at_hand = self.plan or self.plan_at_hand() or seated_starter()
         # Without entries: whatever is answered, nothing can begin.
         self.plan = at_hand.model_copy(update={"entries": [], "stages": []})
         self._unwell_alone = True
         self.conductor = Conductor(self.plan, recording)
         self.conductor.advance(self.now_s)
+
+    def _record_after(self, plan: Plan) -> None:
+        """A record of the same plan: nobody has practised in it."""
+        self._recording = self._world.make_planned(plan, None)
+        self._recording.tell_by(self._tell_cue)
+        self._asked, self._begun, self._reps_before, self._disk_said_s = [], 0, 0, nan
 
     def _collect_saved(self) -> None:
         super()._collect_saved()
@@ -99,8 +125,16 @@ class UnwellPart(FirstPart):
             self.unwell()
 
     def _finish(self, ended: str) -> None:
+        # Saving may be over at once, and lead on to other questions.
+        alone, self._unwell_alone = self._unwell_alone, False
+        if alone:
+            # It was no session of a plan.
+            self.plan = self._plan_before
         super()._finish(ended)
-        if self._unwell_alone:
-            # It was no session of the plan.
-            self._unwell_alone, self.plan = False, None
+        if alone:
             self._changed()
+
+
+def _was_asked(ended: str, because: tuple[str, ...] = ()) -> bool:
+    """Whether a session ended with the safety questions."""
+    return ended in _ASKED or "not_well" in because

@@ -15,8 +15,8 @@ from tracker.plan.files import parse_plan
 from tracker.plan.model import Plan, Unlock
 from tracker.plan.starter import starter_plan
 from tracker.plan.unlocking import (
-    _ENDED_BADLY,
-    _ENDED_WELL,
+    _AGAINST,
+    _FOR,
     SessionFigures,
     figures_of,
     history_of,
@@ -135,7 +135,7 @@ def test_a_share_that_is_met_never_reads_as_if_it_were_missed(
 
 @pytest.mark.parametrize("ended", ENDED)
 def test_each_end_of_a_session_speaks_against_it_or_does_not(ended: str) -> None:
-    assert {*_ENDED_BADLY, *_ENDED_WELL} == set(ENDED) and not {*_ENDED_BADLY} & {*_ENDED_WELL}
+    assert {*_AGAINST, *_FOR} == set(ENDED) and not {*_AGAINST} & {*_FOR}
     found = judge_condition(unlock(sessions=1, rise_most=0), [replace(GOOD, ended=ended)])
     assert found.met == (ended in ("finished", "stopped"))
     # The words are a plain reading of the summary's key (no source but that).

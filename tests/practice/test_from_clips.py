@@ -6,6 +6,7 @@ import itertools
 import json
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -18,6 +19,8 @@ from tracker.plan.model import Plan
 from tracker.practice.from_clips import run_plan, shifted_step
 from tracker.practice.matching import StagedClip, match_clips, staged_clip
 from tracker.practice.scripted import NO_ANSWERS, Answers, load_answers, schema
+from tracker.records.figures import record_of
+from tracker.records.rows import row_of
 from tracker.sample import Sample
 from tracker.session.clip_run import MeasuredClip, run_samples
 from tracker.session.engine import Engine
@@ -83,6 +86,30 @@ def session(plan: Plan, tmp_path: Path) -> Path:
     names = ("good", "glances", "jumps")
     run(plan, match_clips(plan, [clip(n) for n in names]), tmp_path / "s")
     return tmp_path / "s"
+
+
+@pytest.mark.parametrize("falls", [True, False])
+def test_of_a_drop_in_a_clip_nobody_was_asked(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, falls: bool
+) -> None:
+    def dropping() -> list[Sample]:
+        return [
+            replace(s, head_y_mm=-900.0 * min(max((s.time_s - 8.0) / 0.4, 0.0), 1.0) * falls)
+            for s in turns_samples()
+        ]
+
+    posed = steps("stand-head-shake", posture="standing")
+    monkeypatch.setitem(CLIPS, "dropping", (posed, dropping))
+    monkeypatch.setitem(FOUND, "dropping", {})
+    plan = plan_of({"exercise": "stand-head-shake"})
+    found = run(plan, match_clips(plan, [clip("dropping")]), tmp_path / "s")
+    events = {e.code for e in found.exercises[0].events}
+    assert ("possible_fall" in events) is falls
+    unasked = {"value": None, "reason": "not_asked", "seconds": None, "seen": True}
+    assert found.after_drop == (unasked if falls else None)
+    assert row_of(found, "s").after_drop == ("not_asked" if falls else "")
+    alert = record_of(found).alert
+    assert ("Possible fall seen by the camera: 1; nobody was asked" in alert) is falls
 
 
 def alone(name: str) -> Any:

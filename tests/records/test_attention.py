@@ -102,13 +102,38 @@ def test_of_possible_falls_the_gravest_answer_is_said(
     assert found.day == rows[shown].day and found.times == len(answers)
 
 
-def test_who_dropped_out_of_the_picture_and_went_on_is_told_of_last() -> None:
-    went_on = row(12, after_drop="fine")
-    (found,) = reasons([*CALM, went_on])
+def test_who_dropped_out_of_the_picture_and_went_on_is_told_of_after_who_was_not_well() -> None:
+    """The order is this project's own choice: the camera saw no end, and the person did."""
+    noticed = (set_row(exercise="stand", events={"possible_fall": 1}),)
+    for sets, where in ((noticed, "Quiet stance"), ((set_row(),), "a set")):
+        went_on = row(12, after_drop="fine", sets=sets)
+        (found,) = reasons([*CALM, went_on])
+        assert found.kind == Kind.dropped and found.first
+        assert found.text.startswith(f"dropped out of the picture in {where}")
+        assert found.text.endswith(": said to be all right")
+    for graver in ("stopped_unwell", "symptom_rule"):
+        both = reasons([*CALM, row(11, ended=graver), went_on])
+        assert [r.kind == Kind.dropped for r in both] == [False, True]
+    ended, last = reasons([*CALM, row(11, ended="possible_fall", after_drop="fine"), went_on])
+    assert ended.text == "possible fall, and the session ended with it: said to be all right"
+    assert last.kind == Kind.dropped
+
+
+@pytest.mark.parametrize(
+    ("said", "told"),
+    [
+        ("", ""),
+        ("not_asked", ": nobody was asked"),
+        ("no_answer", ": did not answer"),
+        ("not_well", ": said not to be well"),
+    ],
+)
+def test_what_was_said_stands_beside_a_fall_that_the_camera_saw(said: str, told: str) -> None:
+    sets = (set_row(exercise="stand", events={"possible_fall": 1}),)
+    (found,) = reasons([*CALM, row(12, sets=sets, after_drop=said)])
     assert found.kind == Kind.possible_fall
-    assert found.text == "dropped out of the picture in a set: said to be all right"
-    (found,) = reasons([*CALM, row(11, ended="possible_fall", after_drop="fine"), went_on])
-    assert found.text == "possible fall, and the session ended with it: said to be all right"
+    assert found.text.startswith("possible fall seen in Quiet stance") and found.text.endswith(told)
+    assert told or ":" not in found.text
 
 
 ONCE, HURT = {"falls": "once", "hurt": False}, {"falls": "once", "hurt": True}

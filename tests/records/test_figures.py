@@ -27,6 +27,9 @@ from tracker.session.flags import _NOTES
 from tracker.session.said import NOT_ANSWERED, NOT_SETTLED
 from tracker.session.summary_file import ENDED, Summary
 from tracker.session.weekly import FALLS, NO_FALL
+from ui.documents.csv import sessions_csv
+from ui.documents.fhir import fhir_bundle
+from ui.documents.paragraph import paragraph
 
 
 def data_of(summary: Summary) -> dict[str, Any]:
@@ -126,6 +129,41 @@ def test_a_turn_against_a_mark_is_told_with_its_error_or_why_there_is_none() -> 
         (found,) = [f for f in record_of(changed("setup", setup)).figures if f.key == "mark_error"]
         assert found.value == value
         assert reason is None or reason in (found.reason or "")
+
+
+@pytest.mark.parametrize(
+    ("value", "reason", "seen", "alert", "said"),
+    [
+        ("fine", None, False, "Possible fall, lost on its way down: 1", "said to be all right"),
+        ("fine", None, True, "Possible fall seen by the camera: 1", "said to be all right"),
+        ("not_well", None, True, "Possible fall seen by the camera: 1", "said not to be well"),
+        (None, "no_answer", True, "Possible fall seen by the camera: 1", "did not answer"),
+        (None, "not_asked", True, "Possible fall seen by the camera: 1", "nobody was asked"),
+    ],
+)
+def test_a_possible_fall_is_never_told_without_what_was_said_after_it(
+    value: str | None, reason: str | None, seen: bool, alert: str, said: str
+) -> None:
+    """In every document, as text: what the camera saw, and the answer with it."""
+    fall = {"code": "possible_fall", "start_s": 3.0, "end_s": 4.0, "said_at_s": 3.1}
+    data = data_of(made.finished())
+    for number in (0, 1):
+        data["exercises"][number]["events"] = [fall]
+    data["after_drop"] = {"value": value, "reason": reason, "seconds": 2.0, "seen": seen}
+    record = record_of(Summary.model_validate(data))
+    assert record.alert == (f"{alert.replace('1', '2')}; {said}",)
+    # The answer that is kept is that to the last one.
+    assert record.exercises[0].find("event.possible_fall.answer") is None
+    told = record.exercises[1].find("event.possible_fall.answer")
+    assert told is not None and told.value == said
+    noticed = next(line for line in paragraph(record).splitlines() if line.startswith("Noticed"))
+    assert noticed.count("possible fall 1") == 2 and f"possible fall 1 ({said})" in noticed
+    whole = record.find("after_drop")
+    assert whole is not None and whole.value == (None if value is None else said)
+    assert value is not None or whole.reason == ("not asked" if reason == "not_asked" else said)
+    for text in (fhir_bundle([record]), sessions_csv([record]).decode("utf-8-sig")):
+        assert "Possible fall" in text
+        assert said in text and "After a sudden drop of the head" in text
 
 
 def test_falls_and_symptoms_that_stayed_are_read_first() -> None:

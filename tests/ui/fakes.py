@@ -280,7 +280,9 @@ class FakeWorld:
             mark=lambda camera, worn: self.marks.get((camera.name, worn)),
             keep_mark=lambda camera, worn, found: self.marks.update({(camera.name, worn): found}),
             keep_lens=lambda camera, lens: self.lenses.update({camera.name: lens}),
-            history=lambda plan, _new: [s for s in self.history if s.plan_id == plan.plan_id],
+            history=lambda plan, _new: [
+                s for s in self.history if s.plan_id in (None, plan.plan_id)
+            ],
             beats=self.beats,
             voice=self.voice,
             screen_reader=self.screen_reader,

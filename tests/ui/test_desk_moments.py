@@ -34,7 +34,7 @@ from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
 from ui import words
-from ui.desk.moments import gaps_of, lines_of
+from ui.desk.moments import gaps_of, lines_of, told_at
 from ui.desk.session_data import SessionView, SetView, Span, lines_for
 from ui.desk.session_page import SessionPage
 from ui.desk.trace_paint import labels_of, lanes_of
@@ -429,6 +429,25 @@ def test_a_damaged_repetition_moves_no_words_of_the_others() -> None:
     assert ["2" in told[0].text, "3" in told[1].text] == [True, True]
     assert told[0].text != words.say("desk.rep", number=2), "it is marked as not valid"
     assert told[1].text == words.say("desk.rep", number=3)
+
+
+@pytest.mark.parametrize("said", ["fine", "no_answer"])
+def test_a_possible_fall_is_listed_with_what_was_said_after_it(said: str) -> None:
+    view = made_view([k / 10 for k in range(100)], [])
+    fall = {"code": "possible_fall", "start_s": 3.0, "end_s": 4.0, "reason": "no_face"}
+    events = type(view.sets[0].exercise).model_validate(
+        view.sets[0].exercise.model_dump() | {"events": [fall | {"said_at_s": 3.1}]}
+    )
+    shown = replace(view.sets[0], exercise=events)
+    value = said if said == "fine" else None
+    drop = {"value": value, "reason": None if value else said, "seconds": 1.0, "seen": False}
+    view.summary = view.summary.model_copy(update={"after_drop": drop})
+    view.sets = [shown]
+    answer = {"fine": "said to be all right", "no_answer": "did not answer"}[said]
+    (line,) = [ln.text for ln in lines_of(view, shown, frozenset()) if "possible fall" in ln.text]
+    assert "no face in the picture" in line and answer in line
+    (hovered,) = [t for t in told_at(view, shown, 3.5, 0.1) if "possible fall" in t]
+    assert answer in hovered
 
 
 @pytest.mark.parametrize("first_s", [10.0, 6.0])

@@ -21,6 +21,7 @@ from tracker.plan.model import Entry
 from tracker.practice.flow import WELL_S
 from tracker.practice.tasks import AskGate, AskWell, DoSet, Over, Prepare
 from tracker.sample import Sample
+from tracker.vision.messages import Measured
 from ui import theme, words
 from ui.cards import card_of
 from ui.pages.well import WellPage
@@ -262,6 +263,34 @@ def test_a_graver_answer_takes_nothing_from_what_to_do_after_a_fall(yes: str, to
     of_number = next(k for k, line in enumerate(lines) if "112" in line)
     assert of_number < lines.index(words.say("over.possible_fall")), "in sight without scrolling"
     assert (words.say("over.fall") in lines) is (yes == "fall")
+
+
+@pytest.mark.parametrize("falls", [True, False])
+def test_a_window_that_stood_still_asks_although_something_else_was_said_since(
+    begin: Begin, falls: bool
+) -> None:
+    """Down and up again, then out of the picture: all of it comes at once."""
+    person = begin(plan_of(SHAKE))
+    into_set(person)
+    service = person.fake.service
+    began_s = service.time_s
+    down = falling_from(began_s + 1.0)
+
+    def moved(time_s: float) -> Sample:
+        past_s = time_s - began_s
+        if past_s > 4.0:
+            return Sample(time_s, reason="no_face")
+        return down(time_s) if falls and past_s < 2.5 else still(time_s)
+
+    while service.time_s < began_s + 6.5:
+        service.time_s += 1 / 30
+        person.time_s += 1 / 30
+        service.news.append(Measured(moved(service.time_s)))
+    person.settle()
+    (run,) = person.fake.recordings[-1].engine.runs
+    assert run.cue is not None and run.cue.code == "not_measured"
+    assert ("possible_fall" in {e.code for e in run.events}) is falls
+    assert isinstance(person.director.task, AskWell) is falls
 
 
 # --- who drops out of the picture ---

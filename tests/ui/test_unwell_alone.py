@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 import pytest
 
+from tests.practice.test_ended_alone import alone as alone_before
 from tests.ui.fakes import FakeWorld, Make, Voice, seen
-from tests.ui.patient import TURNS, Person, plan_of
+from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.test_begun_from_desk import held_back
 from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup
 from tests.ui.test_planned_pages import UNWELL, offered, said
 from tests.ui.test_window import cut_in
 from tracker.errors import RunError
 from tracker.plan.gate import EMERGENCY
-from tracker.practice.tasks import AskGate, Over
+from tracker.practice.tasks import AskGate, DoSet, Over
 from ui import words
 from ui.session_flow import Phase
 from ui.widgets.marks import Mark
@@ -64,6 +66,8 @@ def test_in_an_exercise_alone_it_stops_and_asks(
     found = summary_of(person)
     assert found["ended"] == "stopped_unwell" and found["not_done"] == []
     assert found["gate"] is not None and len(found["exercises"]) == 1
+    # By that the next session of a plan knows it (`tests/practice/test_ended_alone.py`).
+    assert found["plan_id"] is None and found["person"] is None
     assert found["exercises"][0]["done"]["duration_s"] < done_s
     # From here on it is as after any session.
     person.director.leave_summary()
@@ -126,16 +130,133 @@ def test_just_after_it_the_questions_come_in_a_record_of_their_own(
     assert UNWELL not in offered(person)
 
 
-def test_a_session_that_waits_for_its_place_is_not_lost_over_it(
-    make: Make, fake: FakeWorld
+@pytest.mark.parametrize("of_plan", [False, True])
+@pytest.mark.parametrize("disk", ["full to the end", "free again"])
+def test_a_session_that_waits_for_its_place_is_asked_about_and_not_lost(
+    make: Make, fake: FakeWorld, of_plan: bool, disk: str
 ) -> None:
+    person = planned(make, fake) if of_plan else alone(make, fake)
+    plan = person.director.plan
+    first = fake.recordings[-1]
+    first.fail = RunError("the disk is full")
+    if of_plan:
+        person.director.end_today()
+    else:
+        person.director.stop()
+    person.settle()
+    assert person.director.unsaved and UNWELL in offered(person)
+    person.choose(UNWELL)
+    asked_why(person)
+    second = fake.recordings[-1]
+    assert second is not first
+    if disk == "full to the end":
+        second.fail = RunError("the disk is full")
+    else:
+        first.fail = None
+    person.none_of_these()
+    person.choose("Show what I did")
+    if disk == "full to the end":
+        # Both wait, and nothing leads away from them; unwell was asked about, and once.
+        assert person.director.unsaved and UNWELL not in offered(person)
+        person.director.leave_summary()
+        assert person.director.unsaved and not (first.folder / "summary.json").exists()
+        first.fail = None
+        person.choose("Try again")
+        assert person.director.unsaved and (first.folder / "summary.json").exists()
+        second.fail = None
+        person.choose("Try again")
+    assert not person.director.unsaved and not person.director.save_error
+    kept = json.loads((first.folder / "summary.json").read_text(encoding="utf-8"))
+    assert kept["ended"] == "stopped" and len(kept["exercises"]) == 1
+    found = summary_of(person)
+    assert found["ended"] == "stopped_unwell" and found["exercises"] == []
+    assert person.director.plan is plan
+    assert found["plan_id"] == kept["plan_id"] == (None if plan is None else plan.plan_id)
+    person.director.leave_summary()
+    assert person.director.phase == Phase.welcome
+
+
+def test_what_waits_is_let_go_with_the_window(make: Make, fake: FakeWorld) -> None:
     person = alone(make, fake)
-    fake.recordings[-1].fail = RunError("the disk is full")
+    first = fake.recordings[-1]
+    first.fail = RunError("the disk is full")
     person.director.stop()
     person.settle()
-    assert person.director.unsaved and UNWELL not in offered(person)
     person.press("u")
-    assert person.director.unsaved and person.director.phase == Phase.summary
+    fake.recordings[-1].fail = first.fail
+    person.window.close()
+    # What could not be saved is offered at the next start, once its file is let go.
+    assert first.closed and fake.recordings[-1].closed
+
+
+def planned(make: Make, fake: FakeWorld, **more: Any) -> Person:
+    """In the first set of a plan."""
+    person = Person(make(), fake)
+    person.director.start_plan(plan_of(TURNS, **more))
+    person.settle()
+    person.get_in_place(2)
+    person.measured(5.0, seen)
+    assert isinstance(person.director.task, DoSet)
+    return person
+
+
+def test_after_a_planned_session_the_questions_come_in_a_record_of_its_plan(
+    make: Make, fake: FakeWorld
+) -> None:
+    person = planned(make, fake)
+    plan, first = person.director.plan, fake.recordings[-1]
+    person.director.end_today()
+    person.settle()
+    assert person.director.phase == Phase.summary and UNWELL in offered(person)
+    person.choose(UNWELL)
+    asked_why(person)
+    assert fake.recordings[-1] is not first
+    person.none_of_these()
+    person.choose("Show what I did")
+    found = summary_of(person)
+    assert plan is not None and person.director.plan is plan
+    assert (found["ended"], found["exercises"]) == ("stopped_unwell", [])
+    assert (found["plan_id"], found["person"]) == (plan.plan_id, plan.person)
+    assert UNWELL not in offered(person)
+
+
+@pytest.mark.parametrize("by", ["key", "button"])
+def test_where_the_scores_end_the_day_one_may_still_feel_worse(
+    make: Make, fake: FakeWorld, by: str
+) -> None:
+    person = planned(make, fake)
+    person.director.set_done()
+    person.answer_set()
+    person.wait(11.0)
+    person.press("9", ENTER)
+    task = person.director.task
+    assert isinstance(task, Over) and task.ended == "symptom_rule"
+    if by == "key":
+        person.press("u")
+    else:
+        person.choose(UNWELL)
+    asked_why(person)
+    assert fake.recordings[0].save().summary["ended"] == "symptom_rule"
+    person.none_of_these()
+    # They were asked now: the page that tells of them does not offer them once more.
+    assert isinstance(person.director.task, Over) and UNWELL not in offered(person)
+    person.press("u")
+    assert isinstance(person.director.task, Over)
+
+
+@pytest.mark.parametrize("where", ["setup", "came", "choose", "mark"])
+def test_every_page_outside_a_plan_has_the_button(make: Make, fake: FakeWorld, where: str) -> None:
+    person = in_setup(make, fake) if where == "setup" else at_choice(make, fake)
+    if where == "came":
+        person.director.open_told()
+    elif where == "mark":
+        person.director.open_mark()
+    person.settle()
+    page: Any = person.window.stack.currentWidget()
+    assert page is person.window.pages[where] and UNWELL in offered(person)
+    if where != "setup":
+        person.choose(UNWELL)
+        asked_why(person)
 
 
 @pytest.mark.parametrize("number", [None, "112"])
@@ -158,6 +279,21 @@ def test_the_number_for_help_is_that_of_the_plan_at_hand(
     person.settle()
     key = "gate.outcome.emergency" if number else "gate.outcome.emergency_no_number"
     assert words.say(key, number=number or "") in said(person)
+
+
+@pytest.mark.parametrize("of_plan", [False, True])
+def test_practice_alone_makes_no_later_session_of_a_plan_of_the_first(
+    make: Make, fake: FakeWorld, of_plan: bool
+) -> None:
+    plan = plan_of(TURNS)
+    fake.history = [alone_before(plan_id=plan.plan_id if of_plan else None)]
+    person = Person(make(), fake)
+    person.director.start_plan(plan)
+    person.settle()
+    assert isinstance(person.director.task, AskGate)
+    page: Any = person.window.pages["gate"]
+    key = "gate.ask" if of_plan else "gate.ask_first"
+    assert page.question.text() == words.say(key)
 
 
 def test_before_anything_was_begun_and_in_a_clip_it_does_nothing(

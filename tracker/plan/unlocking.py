@@ -18,6 +18,8 @@ class SessionFigures:
 
     ``ended`` is how the session ended; one that had to be ended meets no condition.
     ``eased``: a set was made easier than the plan has it, so that it says nothing of the plan.
+    ``by_its_end``: not all was done that is asked for, or it was outside the plan; it counts
+    because it had to be ended, and only that is held against it.
     """
 
     rise: int | None = None
@@ -27,6 +29,7 @@ class SessionFigures:
     clear: bool | None = None
     ended: str = "finished"
     eased: bool = False
+    by_its_end: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,10 +71,14 @@ def opens(unlock: Unlock | None, history: Sequence[SessionFigures], patient_agre
     return unlock is None or (judge_condition(unlock, history).met and patient_agrees)
 
 
-def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[SessionFigures]:
+def history_of(
+    plan: Plan, name: str, summaries: Iterable[Summary], *, ended_badly: bool = False
+) -> list[SessionFigures]:
     """Figures of the sessions in which an entry, or a whole stage, was done.
 
-    Of a stage, every entry that is open from the start must have been done.
+    Of a stage, every entry that is open from the start must have been done. With
+    ``ended_badly`` sessions count, too, that had to be ended, whatever was done in them, of
+    the plan or of none: what has not been practised yet is not to begin upon them.
     """
     entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
     all_ids = {e.entry_id for e in entries}
@@ -84,12 +91,21 @@ def history_of(plan: Plan, name: str, summaries: Iterable[Summary]) -> list[Sess
         done = [e for e in summary.exercises if e.entry_id in all_ids]
         if summary.plan_id == plan.plan_id and needed <= {e.entry_id for e in done}:
             found.append(figures_of(summary, done))
+        elif ended_badly and had_to_end(plan, summary.plan_id, summary.ended):
+            found.append(SessionFigures(ended=summary.ended, by_its_end=True))
     return found
 
 
+def had_to_end(plan: Plan, plan_id: str | None, ended: str) -> bool:
+    """Whether a session of a plan, or one outside any, had to be ended."""
+    return ended in ENDED_BADLY and plan_id in (None, plan.plan_id)
+
+
+#: Ends after which nothing is built upon a session: somebody was not well, or may not be.
+ENDED_BADLY = frozenset({"stopped_unwell", "symptom_rule", "red_flag", "possible_fall"})
 #: Ends of a session that say nothing against it.
-_ENDED_WELL = ("finished", "stopped")
-_ENDED_BADLY = {
+_FOR = ("finished", "stopped")
+_AGAINST = {
     "stopped_unwell": "it was stopped unwell",
     "symptom_rule": "the symptom rule ended it",
     "red_flag": "a safety question ended it",
@@ -100,8 +116,10 @@ _ENDED_BADLY = {
 
 def _faults(unlock: Unlock, figures: SessionFigures) -> list[str]:
     found = []
-    if figures.ended not in _ENDED_WELL:
-        found.append(_ENDED_BADLY.get(figures.ended or "", "how it ended is not known"))
+    if figures.ended not in _FOR:
+        found.append(_AGAINST.get(figures.ended or "", "how it ended is not known"))
+    if figures.by_its_end:
+        return found
     if figures.eased:
         found.append("a set was made easier than the plan has it")
     for words, value, most in (

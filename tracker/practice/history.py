@@ -6,6 +6,7 @@ from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.plan.model import Plan
+from tracker.plan.unlocking import had_to_end
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, load_summary
 
@@ -20,6 +21,11 @@ def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
     plan
         Whose person is meant: with other plans too, as what is asked once a week goes on
         over a change of plan. Of a plan that names nobody only its own sessions.
+
+    Notes
+    -----
+    Practice outside a plan names nobody. Where it had to be ended it is taken for theirs: the
+    folder is that of their computer, and to be wrong in this only makes them wait.
     """
     found, unread = [], []
     for path in sorted(folder.glob(f"*/{SUMMARY_NAME}")):
@@ -29,6 +35,8 @@ def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
             unread.append(str(error))
             continue
         own = plan.person is not None or summary.plan_id == plan.plan_id
-        if own and summary.person == plan.person:
+        alone = summary.plan_id is None and summary.person is None
+        ended_alone = alone and had_to_end(plan, None, summary.ended)
+        if ended_alone or (own and summary.person == plan.person):
             found.append(summary)
     return sorted(found, key=lambda s: s.started_at or ""), unread

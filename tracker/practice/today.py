@@ -18,24 +18,29 @@ class Openings:
     plan
         The plan.
     history
-        Summaries of earlier sessions, oldest first.
+        Summaries of earlier sessions, oldest first; those outside any plan count, too, where
+        they had to be ended.
 
     Notes
     -----
     A patient who has once said yes to a stage or an entry isn't asked again; the
-    summary of that session carries it. The condition still has to be met.
+    summary of that session carries it. The condition still has to be met. A session that had
+    to be ended speaks against what is new, whatever was done in it; what is practised already
+    is closed only by sessions in which its condition's entries were done.
     """
 
     def __init__(self, plan: Plan, history: Sequence[Summary]) -> None:
         self._plan = plan
-        self._history = [s for s in history if s.plan_id == plan.plan_id]
-        self.agreed: set[str] = {n for s in self._history for n in s.opened}
+        self._history = list(history)
+        own = (s for s in history if s.plan_id == plan.plan_id)
+        self.agreed: set[str] = {n for s in own for n in s.opened}
 
     def may_open(self, name: str) -> bool:
         """Whether only the patient's yes is missing."""
         unlock = _unlock_of(self._plan, name)
-        met = unlock is not None and judge_condition(unlock, self._figures(unlock)).met
-        return met and name not in self.agreed
+        if unlock is None or name in self.agreed:
+            return False
+        return judge_condition(unlock, self._figures(unlock, new=True)).met
 
     def is_open(self, name: str) -> bool:
         """Whether the condition is met and the patient has said yes, or neither is asked for."""
@@ -51,10 +56,10 @@ class Openings:
         own = self.is_open(entry.entry_id) or self.may_open(entry.entry_id)
         return own and (entry.stage is None or self.is_open(entry.stage))
 
-    def _figures(self, unlock: Unlock | None) -> list[SessionFigures]:
+    def _figures(self, unlock: Unlock | None, *, new: bool = False) -> list[SessionFigures]:
         if unlock is None or unlock.after is None:
             return []
-        return history_of(self._plan, unlock.after, self._history)
+        return history_of(self._plan, unlock.after, self._history, ended_badly=new)
 
 
 def stages_to_offer(plan: Plan, openings: Openings) -> list[str]:

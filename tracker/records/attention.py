@@ -2,10 +2,10 @@
 
 Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
 were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
-that did not settle; then, marked as older, the gravest of what happened longer ago; then
-symptoms that rise, medicines that changed, practice against the plan, gaze that fell, figures that
-can't be trusted, a condition of the plan that is met. Nothing here finds an illness: it says what
-was answered and measured.
+that did not settle, drops out of the picture of who then said to be all right; then, marked as
+older, the gravest of what happened longer ago; then symptoms that rise, medicines that changed,
+practice against the plan, gaze that fell, figures that can't be trusted, a condition of the plan
+that is met. Nothing here finds an illness: it says what was answered and measured.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from tracker.records.conditions import Standing
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.series import Series
 from tracker.session.flags import REPORTED
-from tracker.session.said import ALSO_ASKED, CLOSED, NO_ANSWER
+from tracker.session.said import ALSO_ASKED, CLOSED, NO_ANSWER, UNASKED
 from tracker.session.weekly import FELL, TOLD_WEEKLY
 
 #: What happened longer before the person's own last session is no longer put first. It
@@ -46,16 +46,17 @@ class Kind(IntEnum):
     unwell = 3
     spin = 4
     not_settled = 5
-    rising = 6
-    medicines = 7
-    practice = 8
-    gaze = 9
-    doubt = 10
-    condition = 11
+    dropped = 6
+    rising = 7
+    medicines = 8
+    practice = 9
+    gaze = 10
+    doubt = 11
+    condition = 12
 
 
 #: These are said with a call in mind; the others can wait for the next visit.
-FIRST = frozenset(kind for kind in Kind if kind <= Kind.not_settled)
+FIRST = frozenset(kind for kind in Kind if kind <= Kind.dropped)
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,6 +116,7 @@ def reasons_of(
         _from_sessions(Kind.unwell, recent, _unwell),
         _from_sessions(Kind.spin, recent, _spin),
         _from_sessions(Kind.not_settled, recent, _not_settled),
+        _from_sessions(Kind.dropped, recent, _dropped),
         *_older(older),
         *_rising(series),
         _from_sessions(Kind.medicines, recent, _medicines),
@@ -247,18 +249,40 @@ def _medicines(row: SessionRow) -> str:
 
 
 def _fall(row: SessionRow) -> str:
+    """A possible fall, with what was said after it."""
+    if _went_on(row):
+        return ""
     said = f": {telling.after_drop(row.after_drop)}" if row.after_drop else ""
     if row.ended == "possible_fall":
         return f"possible fall, and the session ended with it{said}"
-    seen = [s for s in row.sets if s.events.get("possible_fall")]
+    seen = _dropped_in(row)
     if seen:
-        return f"possible fall seen in {telling.exercise(seen[0].exercise)}{said}"
+        return f"possible fall seen in {seen}{said}"
     return f"dropped out of the picture in a set{said}" if said else ""
 
 
+def _dropped(row: SessionRow) -> str:
+    """A drop that nobody saw the end of, of who said to be all right and went on."""
+    if not _went_on(row):
+        return ""
+    where = _dropped_in(row) or "a set"
+    return f"dropped out of the picture in {where}: {telling.after_drop(row.after_drop)}"
+
+
+def _went_on(row: SessionRow) -> bool:
+    """Whether the session went on after a drop: that it does only where the face was lost."""
+    return row.after_drop == "fine" and row.ended != "possible_fall"
+
+
+def _dropped_in(row: SessionRow) -> str:
+    """The first exercise in which the camera noticed a drop; empty where it did not."""
+    found = [s for s in row.sets if s.events.get("possible_fall")]
+    return telling.exercise(found[0].exercise) if found else ""
+
+
 def _how_grave_drop(row: SessionRow) -> tuple[bool, ...]:
-    """Not well comes before no answer, that before a question closed, and all before fine."""
-    grave = tuple(row.after_drop == said for said in ("not_well", NO_ANSWER, CLOSED))
+    """Not well comes before no answer, then a question closed, nobody asked, and fine."""
+    grave = tuple(row.after_drop == said for said in ("not_well", NO_ANSWER, CLOSED, UNASKED))
     return *grave, row.ended == "possible_fall"
 
 

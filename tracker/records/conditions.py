@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
-from tracker.plan.unlocking import Condition, SessionFigures, judge_condition
+from tracker.plan.unlocking import Condition, SessionFigures, had_to_end, judge_condition
 from tracker.records.rows import SessionRow, SetRow
 from tracker.session.flags import REPORTED
 
@@ -35,8 +35,8 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
     """Every condition of a plan, in its order; rows oldest first."""
     if plan is None:
         return []
-    own = [r for r in rows if r.plan_id == plan.plan_id]
-    done = {s.entry_id for r in own for s in r.sets}
+    own = [r for r in rows if r.plan_id == plan.plan_id or had_to_end(plan, r.plan_id, r.ended)]
+    done = {s.entry_id for r in own if r.plan_id for s in r.sets}
     found = []
     for stage in plan.stages:
         if stage.unlock_after is not None:
@@ -54,11 +54,15 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
 def _standing(
     plan: Plan, rows: Sequence[SessionRow], unlock: Unlock, opens: str, practised: bool
 ) -> Standing:
-    history = [] if unlock.after is None else history_from_rows(plan, unlock.after, rows)
+    new = not practised
+    after = unlock.after
+    history = [] if after is None else history_from_rows(plan, after, rows, ended_badly=new)
     return Standing(unlock.condition, opens, judge_condition(unlock, history), practised)
 
 
-def history_from_rows(plan: Plan, name: str, rows: Iterable[SessionRow]) -> list[SessionFigures]:
+def history_from_rows(
+    plan: Plan, name: str, rows: Iterable[SessionRow], *, ended_badly: bool = False
+) -> list[SessionFigures]:
     """Figures of the sessions in which an entry, or a whole stage, was done.
 
     As ``plan.unlocking.history_of`` gives them for summaries.
@@ -73,6 +77,8 @@ def history_from_rows(plan: Plan, name: str, rows: Iterable[SessionRow]) -> list
         done = [s for s in row.sets if s.entry_id in all_ids]
         if row.plan_id == plan.plan_id and needed <= {s.entry_id for s in done}:
             found.append(_figures(row, done))
+        elif ended_badly and had_to_end(plan, row.plan_id, row.ended):
+            found.append(SessionFigures(ended=row.ended, by_its_end=True))
     return found
 
 

@@ -61,6 +61,7 @@ ASPECTS: dict[str, str] = {
     "confirmed": "confirmed",
     "source": "source",
     "holds_for": "holds for",
+    "answer": "asked after it",
 }
 SIDES = ("right", "left", "up", "down", "forward", "back", "near", "far")
 

@@ -11,7 +11,9 @@ from typing import TYPE_CHECKING, Any
 
 from tracker.errors import InputError
 from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
+from tracker.exercises.watchers.falls import PossibleFall
 from tracker.records import telling, terms
+from tracker.records import units as u
 from tracker.records.figure import Figure
 from tracker.records.of_exercise import exercise_figures, repetition_rows
 from tracker.records.of_session import put_first, session_figures
@@ -22,6 +24,8 @@ from tracker.session.weekly import FELL
 
 if TYPE_CHECKING:
     from tracker.records.plans import PlanAtHand
+#: Key of the figure that says how often a possible fall was seen.
+FALL = f"event.{PossibleFall.code}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +123,7 @@ def record_of(summary: Summary) -> SessionFigures:
     place = Place(content)
     differ = any(place.at("setup").at("differs").rows())
     found = [_exercise(p, own_setup=differ) for p in place.at("exercises").rows()]
-    exercises = tuple(_labelled(found))
+    exercises = tuple(_with_answer(tuple(_labelled(found)), place.at("after_drop")))
     session_id = place.at("session_id").text()
     person = place.at("person").text()
     ended = str(place.at("ended").text())
@@ -211,13 +215,7 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
         hurt = told.at("hurt").truth()
         words = telling.fell({"falls": told.at("falls").text(), "hurt": hurt})
         yield clean(words[:1].upper() + words[1:])
-    falls = sum(_count(e, "event.possible_fall") for e in exercises)
-    drop = place.at("after_drop")
-    said = drop.at("value").text() or drop.at("reason").text()
-    if falls:
-        yield f"Possible fall seen by the camera: {falls:.0f}"
-    if said is not None:
-        yield clean(f"After a sudden drop of the head: {telling.after_drop(said)}")
+    yield from _drops(place.at("after_drop"), exercises)
     for code in terms.EVENTS_FIRST[1:]:
         seen = [e for e in exercises if _count(e, f"event.{code}")]
         if seen:
@@ -234,6 +232,34 @@ def _alert(place: Place, ended: str, exercises: Sequence[ExerciseFigures]) -> It
     if ended != "finished" and ended in terms.ENDED:
         last = f"; last exercise: {exercises[-1].name}" if exercises else ""
         yield f"Session {terms.word(terms.ENDED, ended)}{last}"
+
+
+def _drops(place: Place, exercises: Sequence[ExerciseFigures]) -> Iterator[str]:
+    """What the camera saw of a fall and what was said after it: never one without the other."""
+    falls = sum(_count(e, FALL) for e in exercises)
+    said = place.at("value").text() or place.at("reason").text()
+    words = "" if said is None else telling.after_drop(said)
+    if falls:
+        lost = said is not None and place.at("seen").truth() is False
+        what = "Possible fall, lost on its way down" if lost else "Possible fall seen by the camera"
+        yield clean(f"{what}: {falls:.0f}" + (f"; {words}" if words else ""))
+    elif words:
+        yield clean(f"After a sudden drop of the head: {words}")
+
+
+def _with_answer(exercises: Sequence[ExerciseFigures], drop: Place) -> Iterator[ExerciseFigures]:
+    """The last exercise with a possible fall has what was said after it beside the event."""
+    said = drop.at("value").text() or drop.at("reason").text()
+    last = max((k for k, e in enumerate(exercises) if e.find(FALL)), default=-1)
+    for k, e in enumerate(exercises):
+        event = e.find(FALL)
+        if k != last or event is None or said is None:
+            yield e
+            continue
+        words = clean(telling.after_drop(said))
+        told = replace(event, aspect="answer", value=words, unit=u.WORDS, origin="reported")
+        at = 1 + max(n for n, f in enumerate(e.figures) if f.measure == FALL)
+        yield replace(e, figures=(*e.figures[:at], told, *e.figures[at:]))
 
 
 def _count(exercise: ExerciseFigures, key: str) -> float:

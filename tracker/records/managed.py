@@ -17,6 +17,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, Exercise
 from tracker.plan.changes import AMPLITUDE_LEAST_DEG, PURSUIT_MOST_BPM, TEMPO_EVER_BPM
+from tracker.plan.unlocking import ENDED_BADLY
 from tracker.records.rows import SessionRow, SetRow
 from tracker.records.series import whole_sets
 
@@ -29,8 +30,6 @@ WIDTH_DEG = 5.0
 LEAST_SHARE = 0.8
 #: Fewer repetitions have no median to speak of (own choice).
 LEAST_REPETITIONS = 3
-#: Endings after which nothing of that day's baseline is offered.
-ENDED_BADLY = frozenset({"stopped_unwell", "symptom_rule", "red_flag", "possible_fall"})
 #: Why nothing is offered, in the order in which it is looked for.
 REASONS = (
     "ended",

@@ -10,6 +10,7 @@ from tracker.records.figure import NOT_ASKED, Figure, Making, scaled
 from tracker.records.of_exercise import gaze_at_setup, symptom_figures
 from tracker.records.of_uncertainty import explained
 from tracker.records.places import Place, clean
+from tracker.session.said import NO_ANSWER, UNASKED
 from tracker.session.weekly import FELL, names_of_yes
 
 
@@ -35,6 +36,7 @@ def session_figures(place: Place) -> Iterator[Figure]:
         yield make.of("taken together in the clinic")
     yield _gate(place)
     yield from _weekly(place.at("weekly"))
+    yield from _after_drop(place.at("after_drop"))
     yield from symptom_figures(place.at("symptoms"))
     since = place.at("gate").at("since_last")
     if since.value is not None:
@@ -108,6 +110,20 @@ def _weekly(place: Place) -> Iterator[Figure]:
         said = None if answer is None else "yes" if answer else "no"
         make = Making("session", key, name, u.WORDS, "reported")
         yield make.of(said, why.at(key).text())
+
+
+def _after_drop(place: Place) -> Iterator[Figure]:
+    """What was said after a sudden drop of the head, where there was one."""
+    if place.value is None:
+        return
+    value, why = place.at("value").text(), place.at("reason").text()
+    reason = NOT_ASKED if why == UNASKED else terms.word(terms.AFTER_DROP, why or NO_ANSWER)
+    make = Making("session", "after_drop", "After a sudden drop of the head", u.WORDS, "reported")
+    yield make.of(None if value is None else terms.word(terms.AFTER_DROP, value), reason)
+    seen = place.at("seen").truth()
+    if seen is not None:
+        make = Making("session", "drop_seen", "The head after the drop", u.WORDS)
+        yield make.of("seen to stay down" if seen else "lost while it dropped")
 
 
 def setup_figures(place: Place) -> Iterator[Figure]:

@@ -17,7 +17,7 @@ from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
 from tracker.session import weekly
 from tracker.session.flags import COUNT_LOST, REPORTED
-from tracker.session.said import ALSO_ASKED, CLOSED, DROP_ANSWERS, NO_ANSWER, NOT_SETTLED
+from tracker.session.said import ALSO_ASKED, CLOSED, DROP_ANSWERS, NO_ANSWER, NOT_SETTLED, UNASKED
 from tracker.session.summary import NOTHING_SEEN
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -117,8 +117,8 @@ class SessionRow(NamedTuple):
     ``baseline``: it was done together in the clinic, for later ones to be compared with.
     ``weekly`` has what was answered of the questions of the week, by question. ``after_drop``
     is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``,
-    ``closed_unsaid``), empty where nothing was asked. ``also`` has the scores of what was asked
-    beside dizziness (``nausea_before``).
+    ``closed_unsaid``, ``not_asked``), empty where there was none. ``also`` has the scores of what
+    was asked beside dizziness (``nausea_before``).
     """
 
     place: str
@@ -393,7 +393,8 @@ def _after_drop(found: Mapping[str, Any] | None) -> str:
     value = found.get("value")
     if value in DROP_ANSWERS:
         return str(value)
-    return CLOSED if found.get("reason") == CLOSED else NO_ANSWER
+    reason = found.get("reason")
+    return reason if reason in (CLOSED, UNASKED) else NO_ANSWER
 
 
 def _scores(since: Any) -> Figures:

@@ -21,6 +21,7 @@ AFTER_DROP: dict[str, str] = {
     "not_well": "said not to be well",
     "no_answer": "did not answer",
     "closed_unsaid": "closed the question without saying",
+    "not_asked": "nobody was asked",
 }
 
 #: Safety questions, and other keys of why a session ended.

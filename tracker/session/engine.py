@@ -220,6 +220,7 @@ class Engine:
             "last_turn": run.counter.turns[-1] if run.counter.turns else None,
             "tempo_bpm": run.tempo_bpm,
             "cue": run.cue,
+            "dropped": run.dropped,
         }
 
     def _process(self, sample: Sample) -> None:

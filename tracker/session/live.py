@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from math import isfinite, nan
-from typing import Any
+from typing import Any, Literal
 
 from pydantic import BaseModel, ConfigDict
 
@@ -15,6 +15,7 @@ from tracker.session.stage import Step
 
 #: Name of the camera where a sample clip is in its place.
 SAMPLE_CLIP = "sample clip"
+Dropped = Literal["", "seen", "lost"]
 
 
 class SessionInfo(BaseModel):
@@ -44,7 +45,11 @@ class SessionInfo(BaseModel):
 
 @dataclass(frozen=True, slots=True)
 class LiveState:
-    """How the session stands at ``time_s`` (NaN and None where unknown)."""
+    """How the session stands at ``time_s`` (NaN and None where unknown).
+
+    ``dropped`` is whether the head dropped suddenly in the step: ``seen`` to stay down, ``lost``
+    where it left the picture on its way.
+    """
 
     time_s: float = nan
     step: Step | None = None
@@ -58,6 +63,7 @@ class LiveState:
     turns: int = 0
     tempo_bpm: float | None = None
     cue: Cue | None = None
+    dropped: Dropped = ""
     measured: bool = False
     reason: str = ""
     gaze_error_deg: float = nan

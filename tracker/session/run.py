@@ -32,12 +32,14 @@ from tracker.exercises.watchers import (
     off_target_limit_deg,
     tempo_of,
 )
+from tracker.exercises.watchers.falls import PossibleFall
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.derive import BEYOND, UNLIKE, UNLIKE_AROUND
 from tracker.session.journal import Journal
 from tracker.session.journal_line import Record
+from tracker.session.live import Dropped
 from tracker.session.stage import Step
 from tracker.targets import Growth, lowered, tempo_of_target, track_swing_deg
 from tracker.tempo import beats_until
@@ -144,6 +146,14 @@ class ExerciseRun:
             self._take(turn, time_s)
         for watcher in self._watchers:
             self._note(watcher, watcher.finish(time_s), time_s)
+
+    @property
+    def dropped(self) -> Dropped:
+        """Whether the head dropped in this step, up again or not; seen counts more than lost."""
+        falls = [e for e in self.events if e.code == PossibleFall.code]
+        if not falls:
+            return ""
+        return "lost" if all(e.reason == "no_face" for e in falls) else "seen"
 
     @property
     def untold(self) -> tuple[str, ...]:

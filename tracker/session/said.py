@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from tracker.exercises.watchers.falls import PossibleFall
 from tracker.session.journal_line import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
@@ -22,6 +23,8 @@ DROP_ANSWERS = ("fine", "not_well")
 NO_ANSWER = "no_answer"
 #: The same where somebody left the question, or closed the window.
 CLOSED = "closed_unsaid"
+#: The same where nobody was there to be asked: in a clip.
+UNASKED = "not_asked"
 NOT_SETTLED = "not back to usual in the time that the plan allows"
 
 Answers = Mapping[str, Any]
@@ -70,18 +73,22 @@ def answer_of(answers: Answers, about: str) -> dict[str, Any]:
 
 
 def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
-    """What was answered after a sudden drop of the head; None where it was not asked.
+    """What was answered after a sudden drop of the head; None where there was none.
 
     Returns
     -------
     dict or None
-        ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``, or
-        ``closed_unsaid`` where somebody closed the question), ``seconds`` until the answer, and
-        ``seen``: whether the head was seen to stay down, or was only lost while it dropped.
+        ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``,
+        ``closed_unsaid`` where somebody closed the question, or ``not_asked`` where nobody was
+        there), ``seconds`` until the answer, and ``seen``: whether the head was seen to stay
+        down, or was only lost while it dropped.
     """
     found = record.answers.get(AFTER_DROP)
     if not isinstance(found, Mapping):
-        return None
+        drops = [e for x in record.exercises for e in x.events if e.code == PossibleFall.code]
+        seen = any(e.reason != "no_face" for e in drops)
+        unasked = {"value": None, "reason": UNASKED, "seconds": None, "seen": seen}
+        return unasked if drops else None
     value = found.get("answer")
     value = value if value in DROP_ANSWERS else None
     unsaid = CLOSED if found.get("closed") is True else NO_ANSWER

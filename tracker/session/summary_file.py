@@ -195,8 +195,9 @@ class Summary(_Part):
     are empty where no plan was gone through; ``ended_because`` holds keys; ``weekly`` is
     null where it was not the turn of the questions of the week. ``after_drop`` is what the
     person said after a sudden drop of the head (``value``: ``fine``, ``not_well``, or null with
-    ``reason`` ``no_answer`` or ``closed_unsaid``), null where nothing was asked. ``baseline``: it
-    was done together with the therapist, for later ones to be compared with.
+    ``reason`` ``no_answer``, ``closed_unsaid`` or, where nobody was there, ``not_asked``), null
+    where there was none. ``baseline``: it was done together with the therapist, for later ones to
+    be compared with.
     """
 
     format: Literal["turnpost-session"]

@@ -13,6 +13,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.exercises.watchers.falls import PossibleFall
 from tracker.session.flags import LOW_LIGHT
 from tracker.session.summary_file import Summary
 from ui import words
@@ -41,6 +42,23 @@ class Line:
 def repetitions_of(shown: SetView) -> list[Span]:
     """Repetitions of a set."""
     return [span for span, _ in _repetitions(shown)]
+
+
+def _event_words(view: SessionView, shown: SetView, code: str, reason: str | None = None) -> str:
+    """An event, why it was, and what was said when the person was asked after it."""
+    what, drop = trade.event(code), view.summary.after_drop
+    why = [trade.reason(reason)] if reason else []
+    if code == PossibleFall.code and drop is not None and shown.number == _last_drop(view):
+        why.append(trade.after_drop(str(drop.get("value") or drop.get("reason"))))
+    return words.say("desk.event.why", what=what, why=words.row_of(why)) if why else what
+
+
+def _last_drop(view: SessionView) -> int:
+    """Number of the last set with a possible fall: the answer that is kept is to that one."""
+    falls = [
+        s.number for s in view.sets if PossibleFall.code in {e.code for e in s.exercise.events}
+    ]
+    return max(falls, default=-1)
 
 
 def _repetitions(shown: SetView) -> list[tuple[Span, dict[str, Any]]]:
@@ -139,7 +157,9 @@ def told_at(view: SessionView, shown: SetView, time_s: float, near_s: float) -> 
         for s in repetitions_of(shown)
         if s.from_s <= time_s < s.to_s
     ]
-    told += [trade.event(s.text) for s in events_of(shown) if s.from_s <= time_s <= s.to_s]
+    told += [
+        _event_words(view, shown, s.text) for s in events_of(shown) if s.from_s <= time_s <= s.to_s
+    ]
     at = nearest(view.times_s, time_s)
     if at is not None:
         why = view.reasons[at]
@@ -165,9 +185,7 @@ def lines_of(view: SessionView, shown: SetView, not_valid: Set[int]) -> list[Lin
         lines.append(Line(span.from_s, text, span.number))
     events = events_of(shown)
     for span, row in zip(events, shown.exercise.events, strict=True):
-        what = trade.event(span.text)
-        if row.reason:
-            what = words.say("desk.event.why", what=what, why=trade.reason(row.reason))
+        what = _event_words(view, shown, span.text, row.reason)
         lines.append(Line(span.from_s, words.say("desk.event", what=what, length=_length(span))))
     said = [s for s in events if s.text == "not_measured"]
     for span in gaps_of(view, shown):

@@ -114,9 +114,15 @@ def _noticed(e: ExerciseFigures, *, short: bool) -> Cell:
     found.sort(key=_weight)
     grave = sum(_weight(f)[0] < len(EVENTS_FIRST) for f in found)
     told = found[: max(MOST_NOTICED, grave)] if short else found
-    parts = [f"{f.name.lower()} {shown(f)}" for f in told]
+    parts = [f"{f.name.lower()} {shown(f)}{answered(e, f)}" for f in told]
     more = len(found) - len(told)
     return Cell("; ".join([*parts, *([f"{more} more kinds"] if more > 0 else [])]))
+
+
+def answered(e: ExerciseFigures, event: Figure) -> str:
+    """What was said after an event of which the person was asked, to stand behind it."""
+    said = e.find(f"{event.measure}.answer")
+    return "" if said is None else f" ({shown(said)})"
 
 
 def _weight(figure: Figure) -> tuple[int, float]:

@@ -9,6 +9,7 @@ from tracker.records.figure import Figure, shown, shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.questionnaires import Score, courses_of
 from tracker.session.weekly import QUESTIONS as WEEKLY
+from ui.documents.overview import answered
 from ui.documents.questionnaires import course_line, scores_for
 
 
@@ -82,6 +83,7 @@ def _symptoms(r: SessionFigures) -> str:
 def _noticed(r: SessionFigures) -> Iterator[str]:
     for e in r.exercises:
         events = [f for f in e.figures if f.group == "events" and f.aspect == "all"]
-        kinds = [f"{f.name.lower()} {shown(f)}" for f in events if f.measure != "events"]
+        events = [f for f in events if f.measure != "events"]
+        kinds = [f"{f.name.lower()} {shown(f)}{answered(e, f)}" for f in events]
         if kinds:
             yield f"{e.name}: {', '.join(kinds)}"

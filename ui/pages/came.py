@@ -102,7 +102,11 @@ class CamePage(Page):
         how = "again.sits" if director.can_do_again else "again.gone"
         _say(self.hint, " ".join(t for t in (told.hint, words.say(how)) if t))
         _say(self.figures, told.figures)
-        for part, on in ((self.mark, not planned), (self.unwell, planned), (self.stop, planned)):
+        for part, on in (
+            (self.mark, not planned),
+            (self.unwell, director.can_be_unwell),
+            (self.stop, planned),
+        ):
             if part.isHidden() == on:
                 part.setVisible(on)
 

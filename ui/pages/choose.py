@@ -17,6 +17,7 @@ from ui.settings import TARGET_STEPS, Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
 from ui.widgets.labelled import Labelled
+from ui.widgets.leave import unwell_button
 from ui.widgets.moving import Beside, MovementBox
 
 REPETITIONS = range(1, 61)
@@ -73,7 +74,10 @@ class ChoosePage(Page):
         mark.clicked.connect(self._director.open_mark)
         leave = Button(words.say("choose.leave"))
         leave.clicked.connect(lambda: self._director.stop())
-        for button in (self.start, came, again, mark, leave):
+        unwell = unwell_button()
+        unwell.clicked.connect(self._director.unwell)
+        self.buttons.set_apart(unwell)
+        for button in (self.start, came, again, mark, leave, unwell):
             self.buttons.addWidget(button)
 
     def set_percent(self, percent: int) -> None:

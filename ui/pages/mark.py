@@ -10,6 +10,7 @@ from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.choices import Choices, Stepper
 from ui.widgets.labelled import Labelled
+from ui.widgets.leave import unwell_button
 
 DISTANCES_CM = range(50, 401, 5)
 OFFSETS_CM = range(10, 301, 5)
@@ -52,7 +53,10 @@ class MarkPage(Page):
         self.last.hide()
         self.back = Button(words.say("mark.back"))
         self.back.clicked.connect(lambda: director.stop())
-        for button in (self.begin, self.last, self.back):
+        unwell = unwell_button()
+        unwell.clicked.connect(director.unwell)
+        self.buttons.set_apart(unwell)
+        for button in (self.begin, self.last, self.back, unwell):
             self.buttons.addWidget(button)
 
     def _as_last_time(self) -> None:

@@ -9,6 +9,7 @@ from dataclasses import replace
 from math import ceil, isfinite
 from typing import Any
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 
@@ -19,6 +20,7 @@ from tracker.practice.tasks import (
     AskSupport,
     AskWall,
     AskWeekly,
+    Over,
     Prepare,
     Task,
     Wait,
@@ -67,7 +69,7 @@ class TaskPage(Page):
         left.addWidget(self.title)
         self._beside = QHBoxLayout()
         self._beside.setSpacing(theme.L)
-        self._beside.addWidget(self.far)
+        self._beside.addWidget(self.far, 0, Qt.AlignmentFlag.AlignTop)
         # Takes what is free: a figure alone would else make the whole page as narrow as it is.
         self._beside.addStretch(1)
         left.addLayout(self._beside)
@@ -158,7 +160,15 @@ class TaskPage(Page):
         shown = waits or self.card.runs
         if self.far.isHidden() == shown:
             self.far.setVisible(shown)
+        if shown:
+            self._fit_figure()
         self._show_call()
+
+    def _fit_figure(self) -> None:
+        """The figure is seen whole below the title, however low the window is."""
+        above = self.title.height() + theme.L + theme.M
+        room = self.scroll.viewport().height() - above
+        self.far.fit(max(room, self.title.fontMetrics().height()), self._percent)
 
     def _show_call(self) -> None:
         """What a therapist can have changed, between sets in the layout for a call."""
@@ -276,6 +286,8 @@ class TaskPage(Page):
         for own in (self.unwell, self.end):
             self.buttons.addWidget(own)
             own.setVisible(self.card.leave)
+        if isinstance(self._task, Over):
+            self.unwell.setVisible(self._director.can_be_unwell)
 
     def _take(self, option: Option) -> None:
         director = self._director

@@ -682,6 +682,11 @@
             <translation>إدارة الرأس مع النظر (تعويد)</translation>
         </message>
         <message>
+            <source>After a sudden drop of the head</source>
+            <comment>After a sudden drop of the head</comment>
+            <translation>بعد هبوط مفاجئ للرأس</translation>
+        </message>
+        <message>
             <source>Against the published table</source>
             <comment>Against the published table</comment>
             <translation>مقارنة بالجدول المنشور</translation>
@@ -1137,6 +1142,11 @@
             <translation>أهداف متروكة</translation>
         </message>
         <message>
+            <source>The head after the drop</source>
+            <comment>The head after the drop</comment>
+            <translation>الرأس بعد الهبوط</translation>
+        </message>
+        <message>
             <source>Throw above the eyes</source>
             <comment>Throw above the eyes</comment>
             <translation>الرمية فوق العينين</translation>
@@ -1320,6 +1330,11 @@
             <source>asked</source>
             <comment>asked</comment>
             <translation>المطلوب</translation>
+        </message>
+        <message>
+            <source>asked after it</source>
+            <comment>asked after it</comment>
+            <translation>السؤال بعد ذلك</translation>
         </message>
         <message>
             <source>back</source>
@@ -1520,6 +1535,11 @@
             <source>dropped out of the picture in a set: {said}</source>
             <comment>dropped out of the picture in a set: {said}</comment>
             <translation>هبط خارج الصورة أثناء مجموعة: {said}</translation>
+        </message>
+        <message>
+            <source>dropped out of the picture in {what}: {said}</source>
+            <comment>dropped out of the picture in {what}: {said}</comment>
+            <translation>هبط خارج الصورة أثناء {what}: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -1972,6 +1992,11 @@
             <translation>أطول جزء</translation>
         </message>
         <message>
+            <source>lost while it dropped</source>
+            <comment>lost while it dropped</comment>
+            <translation>غاب عن الصورة أثناء هبوطه</translation>
+        </message>
+        <message>
             <source>low frame rate</source>
             <comment>low frame rate</comment>
             <translation>معدل صور منخفض</translation>
@@ -2180,6 +2205,11 @@
             <source>no turn was counted</source>
             <comment>no turn was counted</comment>
             <translation>لم تُعدّ أي حركة</translation>
+        </message>
+        <message>
+            <source>nobody was asked</source>
+            <comment>nobody was asked</comment>
+            <translation>لم يُسأل أحد</translation>
         </message>
         <message>
             <source>none</source>
@@ -2495,6 +2525,11 @@
             <source>seen double in today already</source>
             <comment>seen double in today already</comment>
             <translation>رأى فيه اليوم رؤية مزدوجة من قبل</translation>
+        </message>
+        <message>
+            <source>seen to stay down</source>
+            <comment>seen to stay down</comment>
+            <translation>شوهد باقيًا في الأسفل</translation>
         </message>
         <message>
             <source>session ended before it</source>
@@ -8695,9 +8730,9 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise)</source>
+            <source>I feel unwell (while you practise, and just after)</source>
             <comment>help.key.unwell</comment>
-            <translation>أشعر بسوء (أثناء التدرب)</translation>
+            <translation>أشعر بسوء (أثناء التدرب وبعده مباشرة)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8765,9 +8800,9 @@
             <translation>إذا شعرت بسوء</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise or just after, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
+            <translation>اضغط Esc: يتوقف ما يجري فورًا. وأثناء التدرب أو بعده مباشرة اضغط U بدلًا منه: يتوقف كل شيء وتليه بضعة أسئلة. اجلس، أو تمسّك بشيء ثابت.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

@@ -682,6 +682,11 @@
             <translation>Aktives Kopfdrehen, der Blick folgt (Habituation)</translation>
         </message>
         <message>
+            <source>After a sudden drop of the head</source>
+            <comment>After a sudden drop of the head</comment>
+            <translation>Nach einem plötzlichen Absinken des Kopfes</translation>
+        </message>
+        <message>
             <source>Against the published table</source>
             <comment>Against the published table</comment>
             <translation>Gegen die veröffentlichte Tabelle</translation>
@@ -1137,6 +1142,11 @@
             <translation>Ausgelassene Ziele</translation>
         </message>
         <message>
+            <source>The head after the drop</source>
+            <comment>The head after the drop</comment>
+            <translation>Der Kopf nach dem Absinken</translation>
+        </message>
+        <message>
             <source>Throw above the eyes</source>
             <comment>Throw above the eyes</comment>
             <translation>Wurf über die Augen</translation>
@@ -1320,6 +1330,11 @@
             <source>asked</source>
             <comment>asked</comment>
             <translation>vorgegeben</translation>
+        </message>
+        <message>
+            <source>asked after it</source>
+            <comment>asked after it</comment>
+            <translation>danach gefragt</translation>
         </message>
         <message>
             <source>back</source>
@@ -1520,6 +1535,11 @@
             <source>dropped out of the picture in a set: {said}</source>
             <comment>dropped out of the picture in a set: {said}</comment>
             <translation>in einem Durchgang nach unten aus dem Bild geraten: {said}</translation>
+        </message>
+        <message>
+            <source>dropped out of the picture in {what}: {said}</source>
+            <comment>dropped out of the picture in {what}: {said}</comment>
+            <translation>bei {what} nach unten aus dem Bild geraten: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -1972,6 +1992,11 @@
             <translation>längstes Stück</translation>
         </message>
         <message>
+            <source>lost while it dropped</source>
+            <comment>lost while it dropped</comment>
+            <translation>beim Absinken aus dem Bild verloren</translation>
+        </message>
+        <message>
             <source>low frame rate</source>
             <comment>low frame rate</comment>
             <translation>niedrige Bildrate</translation>
@@ -2180,6 +2205,11 @@
             <source>no turn was counted</source>
             <comment>no turn was counted</comment>
             <translation>es wurde keine Drehung gezählt</translation>
+        </message>
+        <message>
+            <source>nobody was asked</source>
+            <comment>nobody was asked</comment>
+            <translation>niemand wurde gefragt</translation>
         </message>
         <message>
             <source>none</source>
@@ -2495,6 +2525,11 @@
             <source>seen double in today already</source>
             <comment>seen double in today already</comment>
             <translation>heute darin schon doppelt gesehen</translation>
+        </message>
+        <message>
+            <source>seen to stay down</source>
+            <comment>seen to stay down</comment>
+            <translation>blieb sichtbar unten</translation>
         </message>
         <message>
             <source>session ended before it</source>
@@ -8695,9 +8730,9 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise)</source>
+            <source>I feel unwell (while you practise, and just after)</source>
             <comment>help.key.unwell</comment>
-            <translation>Mir ist unwohl (während Sie üben)</translation>
+            <translation>Mir ist unwohl (während Sie üben und gleich danach)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8765,9 +8800,9 @@
             <translation>Wenn Ihnen unwohl ist</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise or just after, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie üben, drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
+            <translation>Drücken Sie Esc: Was gerade läuft, hört sofort auf. Während Sie üben oder gleich danach drücken Sie stattdessen U: Alles hört auf, und es folgen ein paar Fragen. Setzen Sie sich hin oder halten Sie sich an etwas Festem fest.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

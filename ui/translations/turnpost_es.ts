@@ -682,6 +682,11 @@
             <translation>Giro de cabeza con la mirada siguiendo (habituación)</translation>
         </message>
         <message>
+            <source>After a sudden drop of the head</source>
+            <comment>After a sudden drop of the head</comment>
+            <translation>Tras una bajada brusca de la cabeza</translation>
+        </message>
+        <message>
             <source>Against the published table</source>
             <comment>Against the published table</comment>
             <translation>frente a la tabla publicada</translation>
@@ -1137,6 +1142,11 @@
             <translation>Puntos omitidos</translation>
         </message>
         <message>
+            <source>The head after the drop</source>
+            <comment>The head after the drop</comment>
+            <translation>La cabeza después de bajar</translation>
+        </message>
+        <message>
             <source>Throw above the eyes</source>
             <comment>Throw above the eyes</comment>
             <translation>lanzamiento por encima de los ojos</translation>
@@ -1320,6 +1330,11 @@
             <source>asked</source>
             <comment>asked</comment>
             <translation>pedido</translation>
+        </message>
+        <message>
+            <source>asked after it</source>
+            <comment>asked after it</comment>
+            <translation>preguntado después</translation>
         </message>
         <message>
             <source>back</source>
@@ -1520,6 +1535,11 @@
             <source>dropped out of the picture in a set: {said}</source>
             <comment>dropped out of the picture in a set: {said}</comment>
             <translation>bajó de golpe fuera de la imagen en una serie: {said}</translation>
+        </message>
+        <message>
+            <source>dropped out of the picture in {what}: {said}</source>
+            <comment>dropped out of the picture in {what}: {said}</comment>
+            <translation>bajó de golpe fuera de la imagen en {what}: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -1972,6 +1992,11 @@
             <translation>tramo más largo</translation>
         </message>
         <message>
+            <source>lost while it dropped</source>
+            <comment>lost while it dropped</comment>
+            <translation>se perdió de vista al bajar</translation>
+        </message>
+        <message>
             <source>low frame rate</source>
             <comment>low frame rate</comment>
             <translation>frecuencia de imagen baja</translation>
@@ -2180,6 +2205,11 @@
             <source>no turn was counted</source>
             <comment>no turn was counted</comment>
             <translation>no se contó ningún giro</translation>
+        </message>
+        <message>
+            <source>nobody was asked</source>
+            <comment>nobody was asked</comment>
+            <translation>no se preguntó a nadie</translation>
         </message>
         <message>
             <source>none</source>
@@ -2495,6 +2525,11 @@
             <source>seen double in today already</source>
             <comment>seen double in today already</comment>
             <translation>hoy ya vio doble en él</translation>
+        </message>
+        <message>
+            <source>seen to stay down</source>
+            <comment>seen to stay down</comment>
+            <translation>se vio que seguía abajo</translation>
         </message>
         <message>
             <source>session ended before it</source>
@@ -8695,9 +8730,9 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise)</source>
+            <source>I feel unwell (while you practise, and just after)</source>
             <comment>help.key.unwell</comment>
-            <translation>Me siento mal (mientras practica)</translation>
+            <translation>Me siento mal (mientras practica y justo después)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -8765,9 +8800,9 @@
             <translation>Si se siente mal</translation>
         </message>
         <message>
-            <source>Press Esc: what goes on stops at once. While you practise, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
+            <source>Press Esc: what goes on stops at once. While you practise or just after, press U instead: everything stops, and a few questions follow. Sit down, or hold on to something firm.</source>
             <comment>help.unwell.how</comment>
-            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
+            <translation>Pulse Esc: lo que está en marcha se detiene enseguida. Mientras practica o justo después, pulse U en su lugar: todo se detiene y siguen unas preguntas. Siéntese o agárrese a algo firme.</translation>
         </message>
         <message>
             <source>Stand tall. Lean slowly to your toes, then to your heels. Bend at the ankles, not at the hips. Keep your eyes shut.</source>

@@ -30,6 +30,7 @@ from PySide6.QtWidgets import (
 
 from ui import theme, words
 from ui.widgets.flow import FlowRow
+from ui.widgets.fold import Fold
 
 
 class Words(QLabel):
@@ -251,6 +252,7 @@ class Page(QWidget):
         self.scroll.setFrameShape(QFrame.Shape.NoFrame)
         self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.fold = Fold(self.scroll)
         self.buttons = FlowRow()
         self._foot = QWidget()
         self._foot_row = foot = QHBoxLayout(self._foot)
@@ -321,12 +323,23 @@ class Page(QWidget):
     def page_down(self) -> None:
         """Show what is below; a jump, not a glide."""
         bar = self.scroll.verticalScrollBar()
-        bar.setValue(bar.value() + bar.pageStep() - theme.XL)
+        bar.setValue(bar.value() + self._step_down())
+
+    def _step_down(self) -> int:
+        """To what is below the fold, with a little of what was above it."""
+        return min(self.scroll.verticalScrollBar().pageStep() - theme.XL, self.fold.below_px)
+
+    def _step_up(self) -> int:
+        """To where what is above the fold is the last that is seen."""
+        height = self.scroll.verticalScrollBar().pageStep()
+        return min(height - theme.XL, height - self.fold.above_px)
 
     def _look_below(self) -> None:
-        """Offer to read on while there is more below."""
+        """Offer to read on while there is more below, unless only the offer has no room."""
         bar = self.scroll.verticalScrollBar()
         more = bar.value() < bar.maximum()
+        if more and not self.read_on.isHidden():
+            more = bar.maximum() > self.buttons.spared_without(self.read_on, self._holder.width())
         if self.read_on.isHidden() == more:
             had_keys = self.read_on.hasFocus()
             self.read_on.setVisible(more)
@@ -344,14 +357,16 @@ class Page(QWidget):
             self.read_on.show()
             self.read_on.hide()
         self.buttons.update()
+        if not self.read_on.isHidden():
+            # Only now is it known what room it takes.
+            self._look_below()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Page keys move the page."""
         bar = self.scroll.verticalScrollBar()
-        step = bar.pageStep() - theme.XL
         moves = {
-            Qt.Key.Key_PageDown: bar.value() + step,
-            Qt.Key.Key_PageUp: bar.value() - step,
+            Qt.Key.Key_PageDown: bar.value() + self._step_down(),
+            Qt.Key.Key_PageUp: bar.value() - self._step_up(),
             Qt.Key.Key_Home: bar.minimum(),
             Qt.Key.Key_End: bar.maximum(),
         }

@@ -76,6 +76,17 @@ class FlowRow(QLayout):
             self._heights[width] = max(now, self._kept_height(width))
         return self._heights[width]
 
+    def spared_without(self, widget: QWidget, width: int) -> int:
+        """By how much it would be lower at a width without a widget that is in it."""
+        left = [i for i in self._shown() if i.widget() is not widget]
+        return self.heightForWidth(width) - max(
+            self._height_of(width, left), self._kept_height(width)
+        )
+
+    def _height_of(self, width: int, items: list[QLayoutItem]) -> int:
+        rows = self._rows(width, items)
+        return sum(max(size.height() for _, size in row) + theme.S for row in rows) - theme.S
+
     def invalidate(self) -> None:
         """Forget what was known of sizes; Qt calls it when a widget or its words change."""
         self._heights.clear()
@@ -85,8 +96,7 @@ class FlowRow(QLayout):
         """Height of the rows of all that room is kept for, and of nothing else."""
         if not any(w.isHidden() for w in self._kept):
             return 0
-        rows = self._rows(width, [i for i in self._items if i.widget() in self._kept])
-        return sum(max(size.height() for _, size in row) + theme.S for row in rows) - theme.S
+        return self._height_of(width, [i for i in self._items if i.widget() in self._kept])
 
     def setGeometry(self, rect: QRect) -> None:
         """Place them."""

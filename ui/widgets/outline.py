@@ -8,7 +8,7 @@ import time
 from math import isfinite
 
 from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtGui import QFontMetricsF, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QWidget
 
 from tracker.sample import Sample
@@ -86,11 +86,15 @@ class HeadOutline(QWidget):
         oval = QRectF(0, 0, side * 0.7, side)
         oval.moveCenter(box.center())
         painter.drawEllipse(oval)
+        word, middle = words.say("share.unseen"), Qt.AlignmentFlag.AlignCenter
         font = theme.font("body", 100, bold=True)
         font.setPixelSize(round(self.word_px))
+        wide = QFontMetricsF(font).horizontalAdvance(word)
+        if wide > box.width():
+            # Whole and smaller in a narrow board, rather than cut at both sides.
+            font.setPixelSize(max(1, int(self.word_px * box.width() / wide)))
         painter.setFont(font)
         painter.setPen(self.palette().color(role.WindowText))
-        word, middle = words.say("share.unseen"), Qt.AlignmentFlag.AlignCenter
         # The line must not go through the letters.
         painter.fillRect(painter.boundingRect(box, middle, word), self.palette().window())
         painter.drawText(box, middle, word)

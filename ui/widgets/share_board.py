@@ -45,8 +45,34 @@ _BESIDE = {
     "foot": (0.0, 0.81, 1.0, 0.19),
 }
 
-#: Room between two rows, even where it is low.
-_LEAST_GAP = 6.0
+#: The same in a window that is higher than it is wide: words that hang on its height break into
+#: more lines there, and the field needs less of it.
+_UNDER_TALL = {
+    "field": (0.0, 0.0, 1.0, 0.29),
+    "cue": (0.0, 0.29, 1.0, 0.18),
+    "count": (0.0, 0.48, 0.17, 0.19),
+    "second": (0.17, 0.48, 0.25, 0.19),
+    "outline": (0.42, 0.48, 0.16, 0.19),
+    "first": (0.58, 0.48, 0.25, 0.19),
+    "tempo": (0.83, 0.48, 0.17, 0.19),
+    "remedy": (0.0, 0.48, 1.0, 0.19),
+    "foot": (0.0, 0.68, 1.0, 0.32),
+}
+_BESIDE_TALL = {
+    "field": (0.27, 0.0, 0.46, 0.48),
+    "count": (0.0, 0.0, 0.26, 0.19),
+    "outline": (0.0, 0.19, 0.26, 0.15),
+    "tempo": (0.0, 0.34, 0.26, 0.14),
+    "first": (0.74, 0.02, 0.26, 0.21),
+    "second": (0.74, 0.26, 0.26, 0.21),
+    "remedy": (0.74, 0.0, 0.26, 0.48),
+    "cue": (0.0, 0.49, 1.0, 0.18),
+    "foot": (0.0, 0.68, 1.0, 0.32),
+}
+
+#: Room between two rows, even where it is low, in px and as a share of the words' capitals:
+#: what hangs below a line must not reach the next.
+_LEAST_GAP, _GAP_SHARE = 6.0, 0.4
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,8 +111,10 @@ class ShareBoard(QWidget):
 
     def zone(self, name: str) -> QRectF:
         """Where a part lies."""
-        x, y, wide, high = (_BESIDE if self.beside else _UNDER)[name]
         w, h = self.width(), self.height()
+        tall = h > w
+        beside, under = (_BESIDE_TALL, _UNDER_TALL) if tall else (_BESIDE, _UNDER)
+        x, y, wide, high = (beside if self.beside else under)[name]
         return QRectF(x * w, y * h, wide * w, high * h)
 
     def arrange(self, *, beside: bool) -> None:
@@ -197,10 +225,13 @@ class ShareBoard(QWidget):
         """Height of a part, with room for what hangs below its last line."""
         return self.zone(name).height() - 0.4 * self.size_px("words")
 
-    @staticmethod
-    def _needs_px(lines: list[Line]) -> float:
+    def _least_gap(self) -> float:
+        """Room between two rows at least, where one of them can be left out."""
+        return max(_LEAST_GAP, _GAP_SHARE * self.size_px("words"))
+
+    def _needs_px(self, lines: list[Line]) -> float:
         """Height that lines need at least."""
-        return sum(high_of(line) for line in lines) + _LEAST_GAP * max(len(lines) - 1, 0)
+        return sum(high_of(line) for line in lines) + self._least_gap() * max(len(lines) - 1, 0)
 
     def _placed(self, name: str, texts: list[tuple[str, str]]) -> list[Row]:
         return self._set(name, self._lines(name, texts))

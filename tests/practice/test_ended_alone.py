@@ -1,0 +1,133 @@
+"""Practice outside a plan that had to be ended is heeded by the plan's next session.
+
+The sessions are made by the real conductor; that such a session holds back what is new is
+this project's own choice, as a planned one that ended so does.
+"""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.practice.person import SEATED, Person, done_ids, plan_of, refused, sessions
+from tests.practice.test_conductor import AFTER_TURNS, LATER, staged
+from tracker.plan.model import Plan
+from tracker.practice.earlier import earlier_of
+from tracker.practice.history import load_history
+from tracker.practice.tasks import AskGate
+from tracker.practice.week import week_before
+from tracker.records.conditions import conditions_of
+from tracker.records.rows import row_of
+from tracker.session.saving import SUMMARY_NAME
+from tracker.session.summary_file import Summary, save_summary
+
+DAY = date(2026, 3, 2)
+
+
+def alone(ended: str = "stopped_unwell", **changes: Any) -> Summary:
+    """A session without a plan and a name, in which somebody felt unwell."""
+    person = Person()
+    questions = plan_of(SEATED).model_copy(update={"entries": [], "stages": []})
+    conductor = person.practise(questions, until=AskGate)
+    conductor.unwell()
+    person.go_on(conductor)
+    found = person.summary
+    assert found.ended == "stopped_unwell" and found.exercises == []
+    none = {"person": None, "plan_id": None, "ended": ended}
+    return found.model_copy(update=none | changes)
+
+
+def on_days(*found: Summary) -> list[Summary]:
+    days = [f"{DAY + timedelta(days=k)}T09:00:00+01:00" for k in range(len(found))]
+    return [
+        s.model_copy(update={"started_at": d, "session_id": d})
+        for s, d in zip(found, days, strict=True)
+    ]
+
+
+def read_back(folder: Path, plan: Plan, found: list[Summary]) -> list[Summary]:
+    for k, summary in enumerate(found):
+        (folder / str(k)).mkdir()
+        save_summary(folder / str(k) / SUMMARY_NAME, summary)
+    history, unread = load_history(folder, plan)
+    assert not unread
+    return history
+
+
+@pytest.mark.parametrize("named", [True, False])
+@pytest.mark.parametrize(
+    ("ended", "after", "done"),
+    [
+        ("stopped_unwell", 0, "turns-on-target"),
+        ("stopped_unwell", 1, "turns-on-target"),
+        ("stopped_unwell", 2, "nods-on-target"),
+        ("red_flag", 0, "turns-on-target"),
+        ("stopped", 0, "nods-on-target"),
+        ("finished", 0, "nods-on-target"),
+    ],
+)
+def test_the_next_stage_waits_for_as_many_sessions_again(
+    tmp_path: Path, ended: str, after: int, done: str, named: bool
+) -> None:
+    plan = staged() if named else staged().model_copy(update={"person": None})
+    calm = sessions(plan, 2)
+    history = read_back(tmp_path, plan, on_days(*calm, alone(ended), *calm[:after]))
+    person = Person()
+    person.practise(plan, history=history)
+    assert done_ids(person.summary) == [done]
+    rows = [row_of(s, str(k)) for k, s in enumerate(history)]
+    (found,) = conditions_of(plan, rows)
+    assert found.condition.met is (done == "nods-on-target")
+    if done != "nods-on-target":
+        assert found.condition.because == (f"session {2 - after} of the last 2: {WHY[ended]}",)
+
+
+WHY = {"stopped_unwell": "it was stopped unwell", "red_flag": "a safety question ended it"}
+
+
+def test_so_does_a_session_of_the_plan_that_ended_before_the_stage_was_done() -> None:
+    plan = staged()
+    ended = alone(person=plan.person, plan_id=plan.plan_id)
+    for last, done in ((ended, "turns-on-target"), (alone(plan_id="another"), "nods-on-target")):
+        person = Person()
+        person.practise(plan, history=on_days(*sessions(plan, 2), last))
+        assert done_ids(person.summary) == [done]
+
+
+def test_what_is_practised_already_stays_open() -> None:
+    """Free practice says nothing of a stage: it never throws anybody back."""
+    plan = staged()
+    first = Person()
+    first.practise(plan, history=sessions(plan, 2))
+    assert first.summary.opened == ["two"]
+    person = Person()
+    person.practise(plan, history=on_days(*sessions(plan, 2), first.summary, alone()))
+    assert done_ids(person.summary) == ["nods-on-target"]
+
+
+def test_an_entry_waits_as_a_stage_does() -> None:
+    plan = plan_of(SEATED, LATER)
+    assert LATER["unlock_after"] == AFTER_TURNS
+    for found, shut in ((alone(), True), (alone("stopped"), False)):
+        person = Person()
+        person.practise(plan, history=on_days(*sessions(plan, 2), found))
+        assert bool(refused(person.summary)) is shut
+
+
+def test_the_next_day_asks_how_it_went_on_and_a_fall_told_there_counts(tmp_path: Path) -> None:
+    plan = staged()
+    fell = alone("red_flag", gate={"put_first": ["fall"]})
+    (found,) = read_back(tmp_path, plan, on_days(fell))
+    next_day = DAY + timedelta(days=1)
+    assert earlier_of([found], next_day).ask_since_last
+    assert week_before([found], next_day).fall_told
+    # It begins no week of the plan: nobody talked of falls and medicines before it.
+    assert not week_before([found], DAY + timedelta(days=7)).due
+
+
+def test_a_calm_one_and_one_that_names_somebody_are_left_out(tmp_path: Path) -> None:
+    found = on_days(alone("finished"), alone("interrupted"), alone(person="somebody else"))
+    assert read_back(tmp_path, staged(), found) == []
