@@ -70,4 +70,5 @@ def _reason(error: Exception) -> str:
     from ui.cli import in_short
 
     text = str(error)
-    return in_short(text if isinstance(error, TurnpostError) else f"{type(error).__name__}: {text}")
+    known = isinstance(error, TurnpostError)
+    return in_short(words.told(text) if known else f"{type(error).__name__}: {text}")

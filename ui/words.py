@@ -109,7 +109,15 @@ def told(text: str) -> str:
     if found is None:
         return text
     key, fields = found
-    return say(key, **{k: int(v) if v.isdecimal() else _as_it_is(v) for k, v in fields.items()})
+    return say(key, **{name: _in_its_place(name, value) for name, value in fields.items()})
+
+
+def _in_its_place(name: str, value: str) -> int | str:
+    """A field of a sentence that came: a reason in it is a sentence, too."""
+    if value.isdecimal():
+        return int(value)
+    reason = told(value) if name == "why" else value
+    return _as_it_is(value) if reason == value else reason
 
 
 def _as_it_is(value: str) -> str:

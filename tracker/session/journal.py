@@ -38,7 +38,7 @@ from pathlib import Path
 from typing import Any, Protocol
 
 from tracker.closing import Closing
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.files import make_folders, sync_folder, write_atomically
@@ -294,7 +294,7 @@ def _all_of(handle: int) -> bytes:
 
 
 def _why(error: Exception) -> str:
-    return (getattr(error, "strerror", None) or str(error) or type(error).__name__).lower()
+    return system_reason(error)
 
 
 @dataclass(frozen=True, slots=True)
@@ -367,7 +367,7 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
                 raise InputError(f"{path}: too large for a journal")
             rows = list(_records(file, without))
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     records = [r for r in rows if r is not None]
     damaged = len(rows) - len(records)
     if rows and rows[0] is None and _is_of_a_session(records):

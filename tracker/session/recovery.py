@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.counters import channel_of
 from tracker.session.files import data_folder
@@ -111,7 +111,7 @@ def save_interrupted(session: Interrupted) -> Summary:
             _clear_away(session.folder)
             return save_session(session.folder)
     except OSError as error:
-        raise InputError(f"{journal}: can't be read ({error.strerror})") from error
+        raise InputError(f"{journal}: can't be read ({system_reason(error)})") from error
 
 
 def _folders(sessions: Path) -> list[Path]:

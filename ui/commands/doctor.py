@@ -14,7 +14,7 @@ from importlib import metadata
 from pathlib import Path
 from typing import Literal, get_args
 
-from tracker.errors import RunError
+from tracker.errors import RunError, system_reason
 from ui import installed
 from ui.start import PYTHONS, has_screen, is_debian, missing_libraries, package_of
 
@@ -262,7 +262,7 @@ def data_folder() -> Finding:
         with tempfile.NamedTemporaryFile(dir=place):
             pass
     except OSError as error:
-        reason = error.strerror or error
+        reason = system_reason(error)
         return Finding(
             "bad",
             f"sessions can't be saved in {named} ({reason})",

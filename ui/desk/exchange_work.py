@@ -73,7 +73,7 @@ class ExchangeWork:
 
     def failed(self, error: Exception) -> None:
         """Say what went wrong."""
-        why = str(error) if isinstance(error, TurnpostError) else repr(error)
+        why = words.told(str(error)) if isinstance(error, TurnpostError) else repr(error)
         self.say(words.say("exchange.failed", why=breakable(why)))
 
     def say(self, text: str) -> None:

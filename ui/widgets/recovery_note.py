@@ -84,7 +84,7 @@ def _stage_text(recovering: Recovering, *, named: bool) -> str:
             place = folders[0] if len(folders) == 1 else folders[0].parent
             return words.say("recover.saved", folder=shown_path(place))
         case Stage.failed:
-            return words.say("recover.failed", why=recovering.why)
+            return words.say("recover.failed", why=words.told(recovering.why))
         case _:
             return ""
 
