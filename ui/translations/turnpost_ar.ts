@@ -3092,6 +3092,11 @@
             <translation>أسطر تعذرت قراءتها: {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known</comment>
+            <translation>أسطر تعذرت قراءتها: {count}، ومنها الأول: لا يُعرف لمن هي ولا لأي خطة</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} من {needed} جلسات</translation>
@@ -9475,6 +9480,11 @@
             <translation>نظارتك تتغير مع حركة رأسك إلى الأعلى والأسفل</translation>
         </message>
         <message>
+            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <comment>recover.damaged</comment>
+            <translation>بداياتها تالفة: {n}. ما تلفت بدايته يُحفظ من دون اسمك وخطتك، ولا يُحسب للخطة.</translation>
+        </message>
+        <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
             <translation>تعذر حفظ جزء منها: {why}. يبقى في مكانه، ويسألك Turnpost مرة أخرى في المرة القادمة.</translation>
@@ -9518,6 +9528,11 @@
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
             <translation>جارٍ حفظ ما فعلته ...</translation>
+        </message>
+        <message>
+            <source>Broken off, and too damaged at the beginning to tell whether it is yours or from trying the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: {count}.</source>
+            <comment>recover.unsure</comment>
+            <translation>انقطع قبل نهايته، وبدايته تالفة إلى حدّ لا يُعرف معه هل هو لك أم من تجربة المثال: {n}. يمكن حفظه، لكنه لا يُحسب للخطة. عدد التكرارات فيه: {count}.</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>

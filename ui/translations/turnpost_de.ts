@@ -3092,6 +3092,11 @@
             <translation>nicht lesbare Zeilen: {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known</comment>
+            <translation>nicht lesbare Zeilen: {count}, darunter die erste: wessen Sitzung es ist und nach welchem Plan, ist nicht bekannt</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} von {needed} Sitzungen</translation>
@@ -9475,6 +9480,11 @@
             <translation>Ihre Brille wirkt beim Nicken anders</translation>
         </message>
         <message>
+            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <comment>recover.damaged</comment>
+            <translation>Am Anfang beschädigt: {n}. Was dort beschädigt ist, wird ohne Ihren Namen und Plan gespeichert und zählt nicht für den Plan.</translation>
+        </message>
+        <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
             <translation>Ein Teil konnte nicht gespeichert werden: {why}. Er bleibt, wo er ist, und Turnpost fragt beim nächsten Mal wieder.</translation>
@@ -9518,6 +9528,11 @@
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
             <translation>Es wird gespeichert, was Sie gemacht haben ...</translation>
+        </message>
+        <message>
+            <source>Broken off, and too damaged at the beginning to tell whether it is yours or from trying the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: {count}.</source>
+            <comment>recover.unsure</comment>
+            <translation>Abgebrochen und am Anfang so beschädigt, dass sich nicht sagen lässt, ob es von Ihnen oder vom Ausprobieren des Beispiels ist: {n}. Es lässt sich speichern, zählt aber nicht für den Plan. Wiederholungen darin: {count}.</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>

@@ -3092,6 +3092,11 @@
             <translation>líneas que no se pudieron leer: {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known</comment>
+            <translation>líneas que no se pudieron leer: {count}, entre ellas la primera: no se sabe de quién es ni de qué plan</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} de {needed} sesiones</translation>
@@ -9475,6 +9480,11 @@
             <translation>sus gafas cambian cuando mueve la cabeza arriba y abajo</translation>
         </message>
         <message>
+            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <comment>recover.damaged</comment>
+            <translation>Con el principio dañado: {n}. Lo que está dañado ahí se guarda sin su nombre ni su plan, y no cuenta para el plan.</translation>
+        </message>
+        <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
             <translation>Una parte no se pudo guardar: {why}. Se queda donde está, y Turnpost volverá a preguntar la próxima vez.</translation>
@@ -9518,6 +9528,11 @@
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
             <translation>Guardando lo que hizo ...</translation>
+        </message>
+        <message>
+            <source>Broken off, and too damaged at the beginning to tell whether it is yours or from trying the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: {count}.</source>
+            <comment>recover.unsure</comment>
+            <translation>Interrumpido, y con el principio tan dañado que no se puede saber si es suyo o de probar el ejemplo: {n}. Se puede guardar, pero no cuenta para el plan. Repeticiones que contiene: {count}.</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
