@@ -191,7 +191,7 @@ def test_a_whole_planned_session_tries_nothing(sealed: Sealed, tmp_path: Path) -
     assert summary.gate["outcome"] == "go" and set(summary.gate["answers"].values()) == {False}
     (exercise,) = summary.exercises
     assert exercise.entry_id == "turns" and exercise.done.repetitions
-    assert exercise.symptoms["after"]["dizziness"] == 3
+    assert (exercise.symptoms["before"], exercise.symptoms["after"]) == (2, 3)
     sealed.turnpost("handover", "--plan", str(plan), "--to", str(file))
     clinic = tmp_path / "clinic"
     assert "1 new" in sealed.turnpost("receive", str(file), "--into", str(clinic), typed=passphrase)

@@ -283,6 +283,20 @@ def test_doctor_finds_what_is_wrong(
     assert len(bad) == 6
 
 
+def test_the_doctor_tells_of_native_code_that_nobody_looked_into(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    from ui.commands import doctor
+
+    real = doctor.metadata.version
+    others = {"numpy": "2.4.99", "llvmlite": "0.50.9"}
+    monkeypatch.setattr(doctor.metadata, "version", lambda name: others.get(name) or real(name))
+    notes = [f for f in [*doctor.libraries(), *doctor.brought_libraries()] if f.state != "good"]
+    assert [f.state for f in notes] == ["note", "note"]
+    assert "numpy is 2.4.99; 2.4.6 or 2.5.5 was looked into" in notes[0].what
+    assert "llvmlite is 0.50.9" in notes[1].what and "install Turnpost anew" in notes[1].to_do
+
+
 def test_clips_are_listed(capsys: pytest.CaptureFixture[str]) -> None:
     import sample_clips
 

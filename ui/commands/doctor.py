@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import contextlib
 import os
 import platform
 import shutil
@@ -16,6 +17,7 @@ from typing import Literal, get_args
 
 from tracker.errors import RunError, system_reason
 from ui import installed
+from ui.native import NATIVE, is_examined
 from ui.start import PYTHONS, has_screen, is_debian, missing_libraries, package_of
 
 State = Literal["good", "note", "bad"]
@@ -122,6 +124,7 @@ def findings() -> Iterator[Finding]:
     """Everything that is looked at, in order."""
     yield python_version()
     yield from libraries()
+    yield from brought_libraries()
     yield one_opencv()
     yield system_libraries()
     yield from models()
@@ -149,12 +152,29 @@ def libraries() -> Iterator[Finding]:
             yield Finding("bad", f"library {name} is not installed", again)
             continue
         exact = version == prefix or (prefix.endswith(".") and version.startswith(prefix))
-        if exact:
+        if exact and is_examined(name, version):
             yield Finding("good", f"library {name} {version}")
+        elif exact:
+            yield _unknown(name, version)
         else:
             wanted = f"{prefix}*" if prefix.endswith(".") else prefix
             why = f" ({WHY[name]})" if name in WHY else ""
             yield Finding("bad", f"library {name} is {version}, and must be {wanted}{why}", again)
+
+
+def brought_libraries() -> Iterator[Finding]:
+    """Native libraries that others bring, where one is not of a version that was looked into."""
+    for name in NATIVE:
+        with contextlib.suppress(metadata.PackageNotFoundError):
+            version = metadata.version(name)
+            if name not in LIBRARIES and not is_examined(name, version):
+                yield _unknown(name, version)
+
+
+def _unknown(name: str, version: str) -> Finding:
+    looked = " or ".join(NATIVE[name].versions)
+    what = f"library {name} is {version}; {looked} was looked into, to see that it sends nothing"
+    return Finding("note", what, installed.AGAIN[installed.way()])
 
 
 def one_opencv() -> Finding:
