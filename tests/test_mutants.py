@@ -86,6 +86,7 @@ def test_the_tests_that_run_a_line_are_known(tmp_path: Path) -> None:
 
 
 @pytest.mark.slow
+@pytest.mark.timeout(900)
 def test_wrong_code_that_would_harm_is_noticed(tmp_path: Path) -> None:
     assert survivors(Workshop(tmp_path), CHOSEN) == []
 

@@ -9,7 +9,7 @@ import platform
 import shutil
 import sys
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from importlib import metadata
 from pathlib import Path
@@ -50,6 +50,8 @@ OPENCV_PACKAGES = (
 )
 #: Room for some long sessions, whose trace is 0.5 MB a minute (own choice).
 LEAST_FREE_MB = 200
+#: Room for some pictures of the largest webcams (own choice), and where Linux keeps them.
+LEAST_SHARED_MB, SHARED = 32, "/dev/shm"
 #: What each model file is for, as one would say it.
 FINDS = {"face": "the face", "pose": "the shoulders", "hand": "the hands"}
 
@@ -127,11 +129,25 @@ def findings() -> Iterator[Finding]:
     yield from brought_libraries()
     yield one_opencv()
     yield system_libraries()
-    yield from models()
+    yield from _as_far_as_can_be("the model files", models)
     yield screen()
     yield camera()
     yield sound()
-    yield data_folder()
+    yield room_for_pictures()
+    yield from _as_far_as_can_be("the folder for sessions", lambda: [data_folder()])
+
+
+def _as_far_as_can_be(what: str, look: Callable[[], Iterable[Finding]]) -> Iterator[Finding]:
+    """What is found, or that nobody can look: where much is missing the rest is told all the same.
+
+    ``what`` says what is looked at with our own code, which needs libraries for it.
+    """
+    try:
+        yield from look()
+    except ImportError as error:
+        lacks = error.name or str(error)
+        again = installed.AGAIN[installed.way()]
+        yield Finding("bad", f"{what} can't be looked at: {lacks} is missing or broken", again)
 
 
 def python_version() -> Finding:
@@ -267,6 +283,21 @@ def sound() -> Finding:
     if any(s.exists() for s in servers) or "]:" in cards:
         return Finding("good", "sound")
     return Finding("note", "no sound device was found", "beats and words are shown on screen only")
+
+
+def room_for_pictures() -> Finding:
+    """Whether there is memory in which the measuring hands pictures over (Linux)."""
+    try:
+        free_mb = shutil.disk_usage(SHARED).free / 1e6
+    except OSError:
+        return Finding("note", "memory for pictures was not looked at")
+    if free_mb < LEAST_SHARED_MB:
+        return Finding(
+            "bad",
+            f"too little memory for pictures: {free_mb:.0f} MB are free in {SHARED}",
+            "start the computer anew; if it comes again, have more room given to it",
+        )
+    return Finding("good", "memory for pictures")
 
 
 def data_folder() -> Finding:
