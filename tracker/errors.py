@@ -72,6 +72,13 @@ def system_reason(error: BaseException) -> str:
     return known or getattr(error, "strerror", None) or str(error) or type(error).__name__
 
 
+def in_words(error: BaseException) -> str:
+    """Why something failed: our own sentence, the system's reason in our words, or Python's own."""
+    if isinstance(error, TurnpostError):
+        return str(error)
+    return system_reason(error) if isinstance(error, OSError) else repr(error)
+
+
 def _in_one_line(message: str) -> str:
     """A message without what would break the line or turn its letters round.
 

@@ -12,6 +12,7 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QCoreApplication, QLocale, Qt
 
+from tracker.errors import in_words
 from ui.camera_words import CAMERA_WORDS
 from ui.desk_words import DESK_WORDS
 from ui.editor_words import EDITOR_WORDS
@@ -110,6 +111,11 @@ def told(text: str) -> str:
         return text
     key, fields = found
     return say(key, **{name: _in_its_place(name, value) for name, value in fields.items()})
+
+
+def failed(error: BaseException) -> str:
+    """Why something failed, in the user's language as far as it is known there."""
+    return told(in_words(error))
 
 
 def _in_its_place(name: str, value: str) -> int | str:

@@ -13,7 +13,7 @@ import calibration
 import tracker
 import ui
 from tests.ui.fakes import Make
-from tracker.errors import SYSTEM_REASONS, system_reason
+from tracker.errors import SYSTEM_REASONS, InputError, system_reason
 from ui import words
 from ui.languages import CODES
 from ui.told_words import TOLD_WORDS
@@ -77,3 +77,11 @@ def test_windows_own_number_of_a_file_in_use_is_known() -> None:
     assert system_reason(error) == "this account has no right to it"
     error.winerror = 32
     assert system_reason(error) == "another program is using it"
+
+
+def test_a_refusal_that_nobody_caught_is_told_like_any_other(make: Make) -> None:
+    make(language="de")
+    full = OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), "/somewhere/x")
+    assert words.failed(full) == words.say("told.disk_full")
+    assert words.failed(InputError("there is nothing to copy")) == words.say("told.copy_nothing")
+    assert "KeyError" in words.failed(KeyError("x"))

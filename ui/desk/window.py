@@ -283,7 +283,7 @@ class DeskWindow(QWidget):
     def _state_words(self, busy: bool, stopped: bool) -> str:
         reading, found = self.reading, self.found
         if reading.error is not None:
-            return words.say("desk.failed", why=words.told(str(reading.error)))
+            return words.say("desk.failed", why=words.failed(reading.error))
         if busy:
             if reading.of:
                 return words.say("desk.reading", done=reading.done, of=reading.of)

@@ -9,7 +9,6 @@ from pathlib import Path
 from PySide6.QtCore import QStandardPaths, Signal
 from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
 
-from tracker.errors import TurnpostError
 from tracker.stored.copy import NEVER, Copied, save_copy
 from tracker.stored.delete import Deleted
 from tracker.stored.look import SESSIONS, Item, Kind, Stored
@@ -287,9 +286,8 @@ class StoredPage(Page):
             return
         self._job = None
         if job.error is not None:
-            known = isinstance(job.error, TurnpostError)
-            why = words.told(str(job.error)) if known else repr(job.error)
-            self._said = words.say("stored.failed", why=breakable(why))
+            why = breakable(words.failed(job.error))
+            self._said = words.say("stored.failed", why=why)
             self._go_to(Step.done)
         elif isinstance(job.result, Stored):
             self.stored = job.result
