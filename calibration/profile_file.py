@@ -18,7 +18,7 @@ from typing import Any
 
 import numpy as np
 
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 from tracker.eyes.in_use import EYES
 from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.openness import LidRange
@@ -141,7 +141,7 @@ def load_profile(path: Path) -> KeptProfile:
             held = {name: file[name] for name in file.files}
         header = json.loads(held.pop("header").tobytes().decode())
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror or error})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     except _DAMAGED as error:
         raise InputError(f"{path}: is no profile of a person, or it is damaged") from error
     if not isinstance(header, dict) or header.get("format") != FORMAT:

@@ -6,6 +6,8 @@ each into a copy of the program, and runs there the tests that run the changed l
 first. What no test notices is printed: either a test is missing, or the change makes no
 difference. Before all that every test is run once, to see that they pass, how long they take, and
 what they run: some minutes. Takes up to minutes more for each change; run by hand.
+
+``--chosen`` tries :data:`CHOSEN` alone, in about a minute, as every run of all tests does.
 """
 
 from __future__ import annotations
@@ -171,6 +173,81 @@ class Looked:
         return sorted(names, key=lambda name: (self.seconds[name], name))
 
 
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """A change that would harm somebody, by its words, and the quick tests that run its line."""
+
+    path: str
+    before: str
+    after: str
+    tests: tuple[str, ...]
+
+    @property
+    def mutant(self) -> Mutant:
+        """The change; of the same words in several lines the first."""
+        source = (ROOT / self.path).read_text(encoding="utf-8")
+        made = mutants_of(source, self.path)
+        return min(
+            (m for m in made if (m.before, m.after) == (self.before, self.after)),
+            key=lambda m: m.line,
+        )
+
+
+_WATCHERS, _TESTS = "tracker/exercises/watchers", "tests/exercises"
+#: One of each kind of counting and watching on which safety hangs.
+CHOSEN = (
+    # A fall is told only of who drops slowly.
+    Chosen(
+        f"{_WATCHERS}/falls.py",
+        "(then - height) / (time_s - then_s) < self._speed",
+        "(then - height) / (time_s - then_s) >= self._speed",
+        (f"{_TESTS}/test_edges.py::test_a_fall_has_to_be_seen_on_its_way_but_one_place_is_enough",),
+    ),
+    # Open eyes are told to be shut, and shut ones are not.
+    Chosen(
+        f"{_WATCHERS}/lids.py",
+        "sample.eye_open >= self._shut_below",
+        "sample.eye_open < self._shut_below",
+        (f"{_TESTS}/test_watchers.py::TestEyesClosed",),
+    ),
+    # A verdict on a gaze that is read too badly for one.
+    Chosen(
+        f"{_WATCHERS}/gaze.py",
+        "limit <= OFF_TARGET_MOST_DEG",
+        "limit > OFF_TARGET_MOST_DEG",
+        (f"{_TESTS}/test_watchers.py::TestHowWellTheGazeIsRead",),
+    ),
+    # What is not seen is not said.
+    Chosen(
+        f"{_WATCHERS}/seen.py",
+        "now_s - self._last_s < self._least_s - EPSILON_S",
+        "now_s - self._last_s >= self._least_s - EPSILON_S",
+        (f"{_TESTS}/test_watchers.py::TestNotMeasured",),
+    ),
+    # Too fast a turn is praised.
+    Chosen(
+        f"{_WATCHERS}/turns.py",
+        "tempo > self._fast * asked.tempo_bpm",
+        "tempo <= self._fast * asked.tempo_bpm",
+        (f"{_TESTS}/test_watchers.py::TestTurns::test_tempo",),
+    ),
+    # Half a stand from a chair is a whole one.
+    Chosen(
+        f"{_WATCHERS}/turns.py",
+        "turn.short_mm > SHORT_SHARE * whole_mm",
+        "turn.short_mm <= SHORT_SHARE * whole_mm",
+        (f"{_TESTS}/test_body_watchers.py::TestAllTheWay",),
+    ),
+    # Repetitions are counted that were none.
+    Chosen(
+        "tracker/motion/turning.py",
+        "value - self._values[self._low] >= back",
+        "value - self._values[self._low] < back",
+        ("tests/motion/test_turning.py::test_sides_amplitudes_and_order",),
+    ),
+)
+
+
 #: What coverage writes down while the tests run without a change.
 SETTINGS = f"""
 [run]
@@ -240,12 +317,39 @@ class Workshop:
         )
 
 
+def survivors(workshop: Workshop, chosen: Sequence[Chosen]) -> list[Mutant]:
+    """Those of chosen changes that their tests don't notice.
+
+    Raises
+    ------
+    RuntimeError
+        If one of the tests fails without a change: it would notice anything.
+    """
+    tests = sorted({test for one in chosen for test in one.tests})
+    if failed := workshop.notices(None, tests):
+        raise RuntimeError(f"fails without a change: {failed}")
+    return [one.mutant for one in chosen if not workshop.notices(one.mutant, one.tests)]
+
+
+def try_chosen() -> int:
+    """Try the chosen changes, print what was not noticed."""
+    with tempfile.TemporaryDirectory() as scratch:
+        left = survivors(Workshop(Path(scratch)), CHOSEN)
+    for mutant in left:
+        print(f"NOT NOTICED  {mutant}")
+    print(f"{len(CHOSEN) - len(left)} of {len(CHOSEN)} chosen ones noticed")
+    return 1 if left else 0
+
+
 def main(words: Sequence[str] | None = None) -> int:
     """Draw changes, try them, print what was not noticed."""
     parser = argparse.ArgumentParser(prog="python -m tests.mutants", description=__doc__)
     parser.add_argument("--count", type=int, default=20, help="how many (default: %(default)s)")
     parser.add_argument("--seed", type=int, nargs="+", default=[0], help="each draws other ones")
+    parser.add_argument("--chosen", action="store_true", help="the chosen ones alone")
     args = parser.parse_args(words)
+    if args.chosen:
+        return try_chosen()
     everything = all_mutants()
     count = min(args.count, len(everything))
     drawn = [m for seed in args.seed for m in random.Random(seed).sample(everything, count)]

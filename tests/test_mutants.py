@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.mutants import Mutant, Workshop, all_mutants, mutants_of
+from tests.mutants import CHOSEN, Chosen, Mutant, Workshop, all_mutants, mutants_of, survivors
 
 SMALL = """
 def late(a, b):
@@ -83,3 +83,24 @@ def test_the_tests_that_run_a_line_are_known(tmp_path: Path) -> None:
     # A line that no test runs, and one that runs at import: all of them.
     anywhere = Mutant("tracker/body/steady.py", 1, "", "", 0, 0)
     assert set(looked.at(anywhere)) == set(looked.seconds) and len(looked.seconds) == 2
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(900)
+def test_wrong_code_that_would_harm_is_noticed(tmp_path: Path) -> None:
+    assert survivors(Workshop(tmp_path), CHOSEN) == []
+
+
+def test_the_chosen_ones_are_of_counters_and_of_watchers() -> None:
+    assert len({c.mutant for c in CHOSEN}) == len(CHOSEN) >= 6
+    assert {Path(c.path).parts[1] for c in CHOSEN} == {"exercises", "motion"}
+
+
+@pytest.mark.slow
+def test_one_that_no_test_notices_is_named(tmp_path: Path) -> None:
+    workshop = Workshop(tmp_path)
+    (tmp_path / "tests" / "test_other.py").write_text(OTHER)
+    path = "tracker/body/steady.py"
+    wrong = next(mutants_of((tmp_path / path).read_text(encoding="utf-8"), path))
+    blind = Chosen(path, wrong.before, wrong.after, ("tests/test_other.py",))
+    assert survivors(workshop, [blind]) == [blind.mutant]

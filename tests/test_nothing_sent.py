@@ -16,8 +16,11 @@ from pathlib import Path
 
 import pytest
 
+from sample_clips import shipped_clip
 from tests.handover.made import PERSON, patient
 from tests.plan.examples import TEXT
+from tests.vision.clip_files import first_part
+from tracker.session.summary_file import load_summary
 from ui.wiring import demo_clip
 
 ROOT = Path(__file__).parents[1]
@@ -150,6 +153,50 @@ def test_a_hand_over_its_review_and_documents_try_nothing(sealed: Sealed, tmp_pa
     named = [word for kind, path in outs.items() for word in (f"--{kind}", str(path))]
     sealed.turnpost("report", str(summary), *named)
     assert all(path.stat().st_size > 500 for path in outs.values())
+    assert sealed.attempts == []
+
+
+#: A plan of one exercise, and what its person answers beforehand.
+PLAN = json.loads(TEXT) | {
+    "entries": [{"entry_id": "turns", "exercise": "turns-on-target", "repetitions": 12}]
+}
+ANSWERS = {
+    "format": "turnpost-answers",
+    "format_version": 1,
+    "gate": False,
+    "weekly": {"falls": "none", "medicines_changed": False},
+    "scores_before": {"dizziness": 2},
+    "entries": {"turns": {"clarity": "clear", "scores_after": {"dizziness": 3}}},
+}
+
+
+@pytest.mark.slow
+@pytest.mark.timeout(900)
+def test_a_whole_planned_session_tries_nothing(sealed: Sealed, tmp_path: Path) -> None:
+    """Safety questions, one exercise from pixels, saved, handed over to the clinic, read there."""
+    names = ("bare.json", "plan.json", "answers.json", "file.age")
+    bare, plan, answers, file = (tmp_path / name for name in names)
+    passphrase = "three plain words\n"
+    sealed.turnpost("keys", "new", typed=passphrase)
+    bare.write_text(json.dumps(PLAN))
+    answers.write_text(json.dumps(ANSWERS))
+    sealed.turnpost("plan", "keys", str(bare), "--out", str(plan))
+    clip = first_part(shipped_clip("turns-good"), tmp_path, 25.0)
+    given = ("--clip", str(clip), "--answers", str(answers))
+    out = sealed.turnpost("practise", "--plan", str(plan), "--no-window", *given, timeout=600)
+    path = Path(out.strip().splitlines()[-1])
+    assert path.parent.parent == sealed.folder / "data" / "sessions"
+    summary = load_summary(path)
+    assert summary.ended == "finished" and summary.gate is not None
+    assert summary.gate["outcome"] == "go" and set(summary.gate["answers"].values()) == {False}
+    (exercise,) = summary.exercises
+    assert exercise.entry_id == "turns" and exercise.done.repetitions
+    assert (exercise.symptoms["before"], exercise.symptoms["after"]) == (2, 3)
+    sealed.turnpost("handover", "--plan", str(plan), "--to", str(file))
+    clinic = tmp_path / "clinic"
+    assert "1 new" in sealed.turnpost("receive", str(file), "--into", str(clinic), typed=passphrase)
+    (received,) = clinic.rglob("summary.json")
+    assert load_summary(received).session_id == summary.session_id
     assert sealed.attempts == []
 
 

@@ -13,7 +13,7 @@ import stat
 from pathlib import Path
 from typing import BinaryIO
 
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 
 #: Opening a pipe that nobody writes to returns at once with it; Windows knows no such pipes.
 _FLAGS = os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)
@@ -88,7 +88,7 @@ def read_input(path: Path, most: int, what: str) -> bytes:
     except TooLargeError as error:
         raise InputError(f"{path}: too large for {what}") from error
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
 
 
 def read_input_text(path: Path, most: int, what: str) -> str:

@@ -16,6 +16,9 @@ from ui.commands import COMMANDS, DEFAULT
 #: Longest message that is shown of an unexpected failure.
 MAX_MESSAGE = 300
 
+#: Older ones can't read the code (``pyproject.toml``).
+OLDEST_PYTHON = (3, 11)
+
 
 class WrongCallError(Exception):
     """The words of the command line make no call."""
@@ -111,6 +114,13 @@ def main(argv: Sequence[str] | None = None) -> int:
     by the keyboard.
     """
     words = list(sys.argv[1:] if argv is None else argv)
+    if sys.version_info[:2] < OLDEST_PYTHON:
+        found = ".".join(str(n) for n in sys.version_info[:3])
+        print(
+            f"turnpost: Python {found} can't be used; install Python 3.11, 3.12 or 3.13",
+            file=sys.stderr,
+        )
+        return 1
     # Before numpy is loaded, here and in the measuring process. Our equations are small: more
     # threads would wait for each other, spinning, and take the processor from a video call.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")

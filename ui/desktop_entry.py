@@ -10,7 +10,7 @@ import os
 import re
 from pathlib import Path
 
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.inputs import read_bytes
 from tracker.session.files import write_atomically
 
@@ -85,7 +85,7 @@ def add(command: Path) -> list[Path]:
         try:
             path.parent.mkdir(parents=True, exist_ok=True)
         except OSError as error:
-            raise InputError(f"{path.parent}: can't be made ({error.strerror})") from error
+            raise InputError(f"{path.parent}: can't be made ({system_reason(error)})") from error
         write_atomically(path, content)
     _icons_changed()
     return [entry_path(), icon_path()]
@@ -109,7 +109,7 @@ def remove() -> list[Path]:
         except FileNotFoundError:
             continue
         except OSError as error:
-            raise RunError(f"{path}: can't be taken away ({error.strerror})") from error
+            raise RunError(f"{path}: can't be taken away ({system_reason(error)})") from error
         gone.append(path)
     _icons_changed()
     return gone
@@ -122,7 +122,7 @@ def _must_be_ours() -> None:
     except FileNotFoundError:
         return
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     if MARK not in lines:
         raise InputError(f"{path}: was not made by Turnpost; move it away first")
 

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from enum import StrEnum
 from pathlib import Path
 
+from tracker.errors import in_words
 from tracker.session.recovery import Interrupted
 from ui.ports import Job, World
 
@@ -71,7 +72,7 @@ class Recovering:
         self._job = None
         if self.stage == Stage.saving:
             self.folders = job.result or []
-            self.why = str(job.error) if job.error is not None else self.why
+            self.why = in_words(job.error) if job.error is not None else self.why
             self._go_to(Stage.failed if self.why else Stage.saved)
         elif job.error is None and job.result:
             self.found = [one for one in job.result if not one.newer]
@@ -90,7 +91,7 @@ class Recovering:
             try:
                 folders.append(self._world.save_interrupted(session))
             except Exception as error:  # said beside those that were saved
-                self.why = str(error)
+                self.why = in_words(error)
         return folders
 
     def _go_to(self, stage: Stage) -> None:

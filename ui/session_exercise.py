@@ -7,6 +7,7 @@ from math import isfinite, nan
 from pathlib import Path
 from typing import Any
 
+from tracker.errors import in_words
 from tracker.exercises.catalogue import CATALOGUE, body_every_s, needs_body
 from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, lens_of
@@ -233,7 +234,7 @@ class ExercisePart(AgainPart):
             return
         self._job = None
         if job.error is not None:
-            self.save_error = str(job.error)
+            self.save_error = in_words(job.error)
         else:
             self.saved = job.result
         self._enter(Phase.summary)

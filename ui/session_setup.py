@@ -7,7 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from tracker.errors import TurnpostError
+from tracker.errors import TurnpostError, in_words
 from tracker.session.stage import SETUP_STEPS, Step
 from ui.asked import Asked, clip_asked
 from ui.asked_setup import setup_asked
@@ -154,7 +154,7 @@ class SetupPart(SourcePart):
         if error is None:
             return ""
         # A path says nothing to a patient.
-        return str(getattr(error, "strerror", None) or error)
+        return in_words(error)
 
     def _keep(self) -> None:
         """Keep a whole set-up that came out well, for the next time."""

@@ -36,14 +36,33 @@ SOUNDS = ("voice", "beats", "silence")
 
 
 class _Store(QSettings):
-    """Takes values only while it is to remember any."""
+    """Writes values only while it is to remember any; others count until the program ends."""
 
-    remembers = True
+    def __init__(self, path: Path) -> None:
+        super().__init__(str(path), QSettings.Format.IniFormat)
+        #: What is not to be written, None for what is gone; None while all is.
+        self.unwritten: dict[str, Any] | None = None
+
+    def value(self, key: str, default: Any = None) -> Any:  # type: ignore[override]
+        """A value, or the default."""
+        if self.unwritten is not None and key in self.unwritten:
+            found = self.unwritten[key]
+            return default if found is None else found
+        return super().value(key, default)
 
     def setValue(self, key: str, value: Any) -> None:  # noqa: N802 - Qt's name
         """Keep a value."""
-        if self.remembers:
+        if self.unwritten is None:
             super().setValue(key, value)
+        else:
+            self.unwritten[key] = value
+
+    def remove(self, key: str) -> None:
+        """Forget a value."""
+        if self.unwritten is None:
+            super().remove(key)
+        else:
+            self.unwritten[key] = None
 
 
 class Settings:
@@ -51,7 +70,7 @@ class Settings:
 
     def __init__(self, path: Path) -> None:
         _keep_private(path)
-        self._store = _Store(str(path), QSettings.Format.IniFormat)
+        self._store = _Store(path)
 
     def _number(self, key: str, default: float) -> float:
         try:
@@ -259,17 +278,27 @@ class Settings:
     def mark(self, value: tuple[int, int, str]) -> None:
         self._store.setValue("mark", ";".join(map(str, value)))
 
+    def hold(self) -> None:
+        """Write nothing from here on, until :meth:`remember`: the file is being deleted."""
+        self._store.sync()
+        self._store.unwritten = {}
+
+    @property
+    def held(self) -> bool:
+        """Whether nothing is written: all is deleted, or is being deleted."""
+        return self._store.unwritten is not None
+
     def forget(self) -> None:
-        """Forget all, its file too, and remember nothing until :meth:`remember`."""
-        self._store.remembers = False
+        """Forget all, its file too, and write nothing until :meth:`remember`."""
+        self._store.unwritten = {}
         self._store.clear()
         self._store.sync()
         with contextlib.suppress(OSError):
             Path(self._store.fileName()).unlink(missing_ok=True)
 
     def remember(self) -> None:
-        """Remember again."""
-        self._store.remembers = True
+        """Remember again, from here on."""
+        self._store.unwritten = None
 
     def sync(self) -> None:
         """Write to disk."""

@@ -69,5 +69,7 @@ def _enlarge(app: QApplication, percent: int) -> None:
 def _reason(error: Exception) -> str:
     from ui.cli import in_short
 
-    text = str(error)
-    return in_short(text if isinstance(error, TurnpostError) else f"{type(error).__name__}: {text}")
+    if isinstance(error, OSError) and error.filename is not None:
+        return in_short(f"{words.apart(str(error.filename))}: {words.failed(error)}")
+    known = isinstance(error, TurnpostError | OSError)
+    return in_short(words.failed(error) if known else f"{type(error).__name__}: {error}")

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
+from tracker.session.files import data_folder
 from tracker.stored.delete import Deleted, delete
 from tracker.stored.look import SESSIONS, Item, Kind, Stored, what_is_stored
+from tracker.stored.readers import Readers, who_can_read
 
 #: What can be deleted by one word.
 WHAT: Mapping[str, frozenset[Kind]] = {
@@ -20,6 +22,11 @@ def look() -> Stored:
     from calibration.profile_file import about_profile
 
     return what_is_stored(about=about_profile)
+
+
+def readers_of_folder() -> Readers:
+    """Who can read what lies in the data folder: at once, unless the folder is open to others."""
+    return who_can_read([data_folder().resolve()])
 
 
 def delete_for_good(stored: Stored, items: Iterable[Item]) -> Deleted:

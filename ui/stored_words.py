@@ -7,10 +7,20 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 STORED_WORDS: dict[str, object] = {
     "stored.open": QT_TRANSLATE_NOOP("turnpost", "What is stored here"),
     "stored.title": QT_TRANSLATE_NOOP("turnpost", "What is stored on this computer"),
-    "stored.who": QT_TRANSLATE_NOOP(
+    "stored.who.own": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Only your own account on this computer can read these files. They are not encrypted, "
-        "unless the disk is.",
+        "Only your own account on this computer can read these files, and an administrator's. They "
+        "are not encrypted, unless the disk is.",
+    ),
+    "stored.who.others": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Other accounts on this computer may be able to read these files. They are not encrypted, "
+        "unless the disk is. Whoever helps you with the computer can close the folder to others.",
+    ),
+    "stored.who.unknown": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Turnpost can't tell which accounts on this computer can read these files. They are not "
+        "encrypted, unless the disk is.",
     ),
     "stored.where": QT_TRANSLATE_NOOP("turnpost", "They lie in this folder: {folder}"),
     "stored.looking": QT_TRANSLATE_NOOP("turnpost", "Looking at what is stored ..."),
@@ -60,6 +70,11 @@ STORED_WORDS: dict[str, object] = {
     "stored.copy.open": QT_TRANSLATE_NOOP(
         "turnpost",
         "The copy is one ordinary file (zip). It is not encrypted: whoever gets it can read it.",
+    ),
+    "stored.copy.keys": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "A copy of all of it also holds the clinic's keys, locked by their passphrase. Keep such a "
+        "copy where nobody else gets at it.",
     ),
     "stored.copy.go": QT_TRANSLATE_NOOP("turnpost", "Choose the place"),
     "stored.copy.where": QT_TRANSLATE_NOOP("turnpost", "Where shall the copy be?"),

@@ -1,8 +1,8 @@
 """Sentences that come from below the window, and names in the starter plan, for a patient to read.
 
 Measuring knows no languages: it says why something failed in English. What is listed here is
-found by its text and put into the user's language (``words.told``); a sentence that is not
-here, such as one of the system's own, stays as it came.
+found by its text and put into the user's language (``words.told``), and so is a reason that
+stands in it as ``{why}``; a sentence that is not here stays as it came.
 """
 
 from __future__ import annotations
@@ -80,4 +80,57 @@ TOLD_WORDS: dict[str, object] = {
         "place",
     ),
     "told.copy_nothing": QT_TRANSLATE_NOOP("turnpost", "there is nothing to copy"),
+    # why the system refuses something (tracker.errors.SYSTEM_REASONS)
+    "told.no_right": QT_TRANSLATE_NOOP("turnpost", "this account has no right to it"),
+    "told.read_only": QT_TRANSLATE_NOOP("turnpost", "nothing can be changed there, only read"),
+    "told.disk_full": QT_TRANSLATE_NOOP("turnpost", "the disk is full"),
+    "told.not_there": QT_TRANSLATE_NOOP("turnpost", "it is not there"),
+    "told.is_folder": QT_TRANSLATE_NOOP("turnpost", "it is a folder"),
+    "told.name_taken": QT_TRANSLATE_NOOP("turnpost", "something of this name is there already"),
+    "told.not_empty": QT_TRANSLATE_NOOP("turnpost", "something else lies in it"),
+    "told.name_long": QT_TRANSLATE_NOOP("turnpost", "the name is too long"),
+    "told.too_large": QT_TRANSLATE_NOOP("turnpost", "it is too large"),
+    "told.in_use": QT_TRANSLATE_NOOP("turnpost", "another program is using it"),
+    "told.disk_fault": QT_TRANSLATE_NOOP("turnpost", "the disk has a fault"),
+    "told.disk_gone": QT_TRANSLATE_NOOP("turnpost", "the disk is no longer connected"),
+    "told.network_silent": QT_TRANSLATE_NOOP(
+        "turnpost", "the place on the network does not answer"
+    ),
+    "told.circle": QT_TRANSLATE_NOOP("turnpost", "its links lead round in a circle"),
+    "told.many_open": QT_TRANSLATE_NOOP("turnpost", "too many files are open"),
+    "told.memory": QT_TRANSLATE_NOOP("turnpost", "the computer has too little memory"),
+    # and of our own
+    "told.no_name": QT_TRANSLATE_NOOP("turnpost", "no file can have such a name"),
+    "told.no_file": QT_TRANSLATE_NOOP("turnpost", "it is not an ordinary file"),
+    "told.behind_link": QT_TRANSLATE_NOOP("turnpost", "it lies behind a link"),
+    "told.folder_gone": QT_TRANSLATE_NOOP("turnpost", "its folder is gone"),
+    "told.disk_silent": QT_TRANSLATE_NOOP("turnpost", "the disk does not answer"),
+    "told.record_lost": QT_TRANSLATE_NOOP("turnpost", "a record could not be written"),
+    # what could not be done with a file or a folder
+    "told.unread": QT_TRANSLATE_NOOP("turnpost", "{path}: can't be read ({why})"),
+    "told.unread.short": QT_TRANSLATE_NOOP("turnpost", "can't be read ({why})"),
+    "told.unread.folder": QT_TRANSLATE_NOOP("turnpost", "the folder can't be read ({why})"),
+    "told.no_place": QT_TRANSLATE_NOOP(
+        "turnpost", "{path}: can't be written ({why}); choose another place"
+    ),
+    "told.unwritten": QT_TRANSLATE_NOOP("turnpost", "{path}: can't be written ({why})"),
+    "told.broke_off": QT_TRANSLATE_NOOP("turnpost", "{path}: could not be written ({why})"),
+    "told.no_folder": QT_TRANSLATE_NOOP("turnpost", "{path}: the folder can't be made ({why})"),
+    "told.name_file": QT_TRANSLATE_NOOP("turnpost", "{path}: is a folder; name a file"),
+    "told.undeleted": QT_TRANSLATE_NOOP("turnpost", "{path}: can't be deleted ({why})"),
+    "told.note": QT_TRANSLATE_NOOP("turnpost", "{path}: the note was not saved ({why})"),
+    "told.not_taken_in": QT_TRANSLATE_NOOP(
+        "turnpost", "{path}: can't be written to, nothing was taken in ({why})"
+    ),
+    "told.not_taken_in.room": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "{path}: can't be written to, nothing was taken in ({why}); make room or choose another "
+        "folder",
+    ),
+    "told.window": QT_TRANSLATE_NOOP(
+        "turnpost", "{path}: is in use by another window; close that first"
+    ),
+    "told.disk_wait": QT_TRANSLATE_NOOP(
+        "turnpost", "{path}: the disk does not answer; try again in a moment"
+    ),
 }

@@ -62,6 +62,17 @@ WELCOME_WORDS: dict[str, object] = {
         "A newer version of Turnpost has recorded something here that broke off. It stays as it "
         "is. Open the newer version to save it.",
     ),
+    "recover.damaged": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, "
+        "and does not count for the plan.",
+    ),
+    "recover.unsure": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Broken off, and too damaged at the beginning to tell whether it is yours or from trying "
+        "the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: "
+        "{count}.",
+    ),
     "recover.save": QT_TRANSLATE_NOOP("turnpost", "Save what I did"),
     "recover.later": QT_TRANSLATE_NOOP("turnpost", "Ask me next time"),
     "recover.read": QT_TRANSLATE_NOOP("turnpost", "Good"),

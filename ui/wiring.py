@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from calibration.mark import MarkFound
-from tracker.errors import RunError, TurnpostError
+from tracker.errors import RunError, TurnpostError, system_reason
 from tracker.exercises.events import Cue
 from tracker.handover.sent import record
 from tracker.lens import Lens
@@ -207,7 +207,7 @@ def forget_session(folder: Path) -> None:
     try:
         folder.rename(gone)
     except OSError as error:
-        raise RunError(f"{folder}: can't be deleted ({error.strerror})") from error
+        raise RunError(f"{folder}: can't be deleted ({system_reason(error)})") from error
     shutil.rmtree(gone, ignore_errors=True)
 
 

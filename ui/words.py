@@ -12,6 +12,7 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QCoreApplication, QLocale, Qt
 
+from tracker.errors import in_words
 from ui.camera_words import CAMERA_WORDS
 from ui.desk_words import DESK_WORDS
 from ui.editor_words import EDITOR_WORDS
@@ -109,7 +110,20 @@ def told(text: str) -> str:
     if found is None:
         return text
     key, fields = found
-    return say(key, **{k: int(v) if v.isdecimal() else _as_it_is(v) for k, v in fields.items()})
+    return say(key, **{name: _in_its_place(name, value) for name, value in fields.items()})
+
+
+def failed(error: BaseException) -> str:
+    """Why something failed, in the user's language as far as it is known there."""
+    return told(in_words(error))
+
+
+def _in_its_place(name: str, value: str) -> int | str:
+    """A field of a sentence that came: a reason in it is a sentence, too."""
+    if value.isdecimal():
+        return int(value)
+    reason = told(value) if name == "why" else value
+    return _as_it_is(value) if reason == value else reason
 
 
 def _as_it_is(value: str) -> str:

@@ -304,7 +304,7 @@ def test_a_full_disk_leaves_no_half_file(
         raise OSError(28, "No space left on device")
 
     monkeypatch.setattr("tracker.session.files.os.fsync", full)
-    with pytest.raises(RunError, match="No space left"):
+    with pytest.raises(RunError, match="the disk is full"):
         hand_over(plan, folders, tmp_path / "out" / "f")
     assert not list((tmp_path / "out").iterdir())
     monkeypatch.undo()

@@ -213,7 +213,7 @@ def test_a_folder_below_that_can_not_be_looked_into_stops_nothing(
     found = read_folder(folder)
     assert ids(found) == ["s0", "s2", "s3"]
     assert [(u.path, u.why) for u in found.unread] == [
-        ("s1", "the folder can't be read (Permission denied)")
+        ("s1", "the folder can't be read (this account has no right to it)")
     ]
 
 
@@ -224,7 +224,9 @@ def test_a_folder_that_can_not_be_looked_into_is_refused(
         raise PermissionError(13, "Permission denied")
 
     monkeypatch.setattr("os.scandir", locked)
-    with pytest.raises(InputError, match=r"clinic: can't be read \(Permission denied\)"):
+    with pytest.raises(
+        InputError, match=r"clinic: can't be read \(this account has no right to it\)"
+    ):
         read_folder(folder)
 
 

@@ -47,7 +47,8 @@ def test_a_trace_judged_again_gives_the_same(tmp_path: Path) -> None:
     first = run_samples(turns_samples(**DIRTY), steps(), SessionInfo())
     save_trace(tmp_path / "t.csv", first.samples)
     again = run_samples(load_trace(tmp_path / "t.csv"), steps(), SessionInfo())
-    assert again.exercises[0].turns == first.exercises[0].turns
+    # Not measured is NaN, which from Python 3.13 on makes a dataclass unlike itself.
+    assert list(map(repr, again.exercises[0].turns)) == list(map(repr, first.exercises[0].turns))
     assert summarise(again) == summarise(first)
     assert {e.code for e in first.exercises[0].events} >= {"gaze_off_target", "not_measured"}
 

@@ -26,6 +26,7 @@ from tracker.stored import copy
 from tracker.stored.copy import NEVER, READ_ME, save_copy
 from tracker.stored.delete import IN_USE, delete, finish
 from tracker.stored.look import DELETED, SESSIONS, Kind, Stored, what_is_stored
+from tracker.stored.readers import Readers
 
 ROOT = Path(__file__).parents[2]
 OWN_DAYS = ["2026-11-03", "2026-11-20", "2026-11-24", "2026-11-26"]
@@ -64,7 +65,7 @@ def test_every_kind_that_the_program_writes_is_found_and_nothing_remains() -> No
     assert not done.left and done.gone == stored.items
     assert [p.name for p in data.iterdir()] == [LOCK_NAME]
     assert not list(cache_folder().rglob("*.json"))
-    assert look() == Stored(data.resolve(), (), ())
+    assert look() == Stored(data.resolve(), (), (), readers=Readers.own)
 
 
 def test_sessions_have_their_day_and_faces_their_glasses_and_camera() -> None:
@@ -193,7 +194,7 @@ def test_what_can_not_be_deleted_is_named(data: Path, monkeypatch: pytest.Monkey
 
     monkeypatch.setattr(Path, "rename", refuse)
     done = delete(stored, stored.items)
-    assert done.left == ((stuck, "Permission denied"),)
+    assert done.left == ((stuck, "this account has no right to it"),)
     assert [i.path for i in look().items] == [stuck]
     # What has left its place and can't be taken apart is named, too.
     monkeypatch.undo()

@@ -10,6 +10,7 @@ import sys
 import types
 from collections.abc import Callable
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 
@@ -281,6 +282,67 @@ def test_doctor_finds_what_is_wrong(
     ):
         assert sum(fact in line for line in bad) == 1, (fact, bad)
     assert len(bad) == 6
+
+
+def test_an_older_python_is_named_with_what_to_do(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(cli.sys, "version_info", (3, 9, 18, "final", 0))
+    assert cli.main(["doctor"]) == 1
+    said = capsys.readouterr().err
+    assert said == "turnpost: Python 3.9.18 can't be used; install Python 3.11, 3.12 or 3.13\n"
+
+
+NOTHING_THERE = """
+import sys
+for name in ("numpy", "scipy", "cv2", "mediapipe", "pydantic", "platformdirs", "pyrage", "PySide6"):
+    sys.modules[name] = None
+from ui.cli import main
+sys.exit(main(["doctor"]))
+"""
+
+
+def test_the_doctor_goes_on_where_next_to_nothing_is_installed() -> None:
+    command = [sys.executable, "-c", NOTHING_THERE]
+    bare = {k: v for k, v in os.environ.items() if k != "TURNPOST_DATA"}
+    ended = subprocess.run(command, cwd=ROOT, env=bare, check=False, capture_output=True, text=True)
+    assert ended.returncode == 1 and ended.stderr == ""
+    missing = [x for x in ended.stdout.splitlines() if x.startswith("MISSING")]
+    assert any("the model files can't be looked at" in x and "numpy" in x for x in missing)
+    # Which folder that is, platformdirs would say.
+    assert "folder for sessions can't be looked at" in ended.stdout
+    assert ended.stdout.rstrip().endswith("Then run 'turnpost doctor' again.")
+
+
+@pytest.mark.parametrize(("free", "state"), [(64e6, "good"), (31e6, "bad"), (0, "bad")])
+def test_the_doctor_tells_of_too_little_memory_for_pictures(
+    monkeypatch: pytest.MonkeyPatch, free: float, state: str
+) -> None:
+    from ui.commands import doctor
+
+    monkeypatch.setattr(doctor.shutil, "disk_usage", lambda _: SimpleNamespace(free=free))
+    found = doctor.room_for_pictures()
+    assert found.state == state and (state == "good" or "start the computer anew" in found.to_do)
+
+    def refuse(_: object) -> None:
+        raise FileNotFoundError
+
+    monkeypatch.setattr(doctor.shutil, "disk_usage", refuse)
+    assert doctor.room_for_pictures().state == "note"
+
+
+def test_the_doctor_tells_of_native_code_that_nobody_looked_into(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    from ui.commands import doctor
+
+    real = doctor.metadata.version
+    others = {"numpy": "2.4.99", "llvmlite": "0.50.9"}
+    monkeypatch.setattr(doctor.metadata, "version", lambda name: others.get(name) or real(name))
+    notes = [f for f in [*doctor.libraries(), *doctor.brought_libraries()] if f.state != "good"]
+    assert [f.state for f in notes] == ["note", "note"]
+    assert "numpy is 2.4.99; 2.4.6 or 2.5.5 was looked into" in notes[0].what
+    assert "llvmlite is 0.50.9" in notes[1].what and "install Turnpost anew" in notes[1].to_do
 
 
 def test_clips_are_listed(capsys: pytest.CaptureFixture[str]) -> None:

@@ -224,7 +224,7 @@ def test_a_sentence_from_below_is_said_in_the_language_chosen(make: Make) -> Non
     make(language="de")
     text = "the mark would ask for a turn of 42 degrees; put it farther in"
     assert words.told(text) == words.say("told.mark_in", turn="42") != text
-    assert words.told("No space left on device") == "No space left on device"
+    assert words.told("something odd of the system") == "something odd of the system"
 
 
 def test_stages_of_the_starter_have_words() -> None:

@@ -41,7 +41,7 @@ def test_too_long_a_name_is_said_in_one_line(
     assert cli.main(call) == 2
     said = capsys.readouterr().err
     assert said.count("\n") == 1 and len(said) < 400
-    assert "so long a name" in said or "File name too long" in said, said
+    assert "so long a name" in said or "the name is too long" in said, said
     assert list(tmp_path.iterdir()) == []
 
 

@@ -154,7 +154,7 @@ def test_a_set_up_that_was_not_kept_is_said_at_the_end(begin: Begin) -> None:
     through_the_set(person)
     after_a_set(person)
     assert person.director.phase == Phase.summary
-    assert "could not be kept (No space left on device)" in said(person)
+    assert "could not be kept (the disk is full)" in said(person)
     assert "/home" not in said(person)
 
 

@@ -22,7 +22,7 @@ from ui.already_open import AlreadyOpen
 from ui.ports import ClipPlan
 from ui.recovering import Stage
 from ui.session_flow import Director, Dose, Phase
-from ui.widgets.recovery_note import note_text
+from ui.widgets.recovery_note import _when, note_text
 
 ROOT = Path(__file__).parents[2]
 A = Interrupted(Path("/data/sessions/a"), "2026-03-01T10:31:00+01:00", 14)
@@ -71,6 +71,27 @@ def test_what_a_newer_version_left_is_said_and_never_saved_here(
     live.recovering.save()
     live.tick()
     assert fake.recovered == [A]
+
+
+def test_what_may_be_nobody_s_is_never_counted_silently(fake: FakeWorld, live: Director) -> None:
+    damaged = Interrupted(Path("/data/sessions/d"), "", 5, damaged=True)
+    unsure = Interrupted(Path("/data/sessions/u"), "", 9, damaged=True, unsure=True)
+    fake.interrupted = [A, unsure]
+    live.look_for_interrupted()
+    live.tick()
+    said = note_text(live.recovering)
+    assert words.say("recover.unsure", n=1, count=9) in said
+    assert said.startswith(words.say("recover.one", when=_when(A), count=14))
+    live.recovering.found = [A, damaged, unsure]
+    said = note_text(live.recovering)
+    assert said.startswith(words.say("recover.many", n=2, count=19))
+    assert words.say("recover.damaged", n=1) in said
+    live.recovering.found = [unsure]
+    assert note_text(live.recovering) == words.say("recover.unsure", n=1, count=9)
+    # It is saved where that is wanted, as it is nobody else's either.
+    live.recovering.save()
+    live.tick()
+    assert fake.recovered == [unsure]
 
 
 def test_declined_is_neither_saved_nor_asked_twice(fake: FakeWorld, live: Director) -> None:

@@ -351,3 +351,22 @@ def test_only_the_standard_library_is_imported() -> None:
     )
     foreign = set(done.stdout.split()) - set(sys.stdlib_module_names) - {"ui", "__main__"}
     assert foreign == set()
+
+
+@pytest.mark.skipif(os.name != "posix", reason="a shell runs it")
+@pytest.mark.parametrize("code", [0, 3])
+def test_ci_ends_with_what_it_does_not_run_and_with_the_tests_own_code(
+    tmp_path: Path, code: int
+) -> None:
+    python = tmp_path / "python3"
+    python.write_text(f"#!/bin/sh\necho tests: $*\nexit {code}\n")
+    python.chmod(0o755)
+    way = {"PATH": f"{tmp_path}{os.pathsep}{os.environ['PATH']}"}
+    command = [str(ROOT / ".ci" / "run"), "a_word"]
+    ended = subprocess.run(
+        command, env=os.environ | way, check=False, capture_output=True, text=True
+    )
+    lines = ended.stdout.splitlines()
+    assert ended.returncode == code and lines[0] == "tests: ui/start.py test a_word"
+    assert lines[1].startswith("Not run here")
+    assert all(any(word in line for line in lines[2:]) for word in ("coverage", "mutants", "bench"))

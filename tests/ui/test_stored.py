@@ -26,6 +26,7 @@ from tracker.session.journal import FileJournal
 from tracker.session.lock import LOCK_NAME, OnlyCopy
 from tracker.session.recovery import Interrupted
 from tracker.stored.look import SESSIONS, Kind
+from tracker.stored.readers import Readers
 from ui import opening, stored, words
 from ui.app import Window
 from ui.languages import CODES
@@ -172,7 +173,7 @@ def test_all_that_is_there_is_listed_with_days_and_sizes(make: Make) -> None:
     assert f": 8 ({first} to {last})" in text
     assert "Bi- or varifocal, left eye only" in text and "Test camera" in text
     assert "0 1 2" in text and data.name in text.replace("\u200b", "")
-    assert words.say("stored.who") == page.who.text() and page.who.isVisible()
+    assert words.say("stored.who.own") == page.who.text() and page.who.isVisible()
 
 
 def test_in_a_call_no_folder_and_no_camera_is_named(make: Make) -> None:
@@ -204,7 +205,7 @@ def test_the_page_is_reached_from_where_it_is_promised(make: Make) -> None:
     window.director.open_first("privacy")
     settle(window)
     told = [w.text() for w in first.findChildren(Words) if w.isVisible()]
-    assert words.say("stored.who") in told
+    assert words.say("stored.who.own") in told
     first.stored.click()
     settle(window)
     assert window.stack.currentWidget() is page
@@ -398,6 +399,71 @@ def test_nothing_is_remembered_after_everything_where_the_window_is_just_closed(
     assert not stored.look().items
 
 
+@pytest.mark.parametrize("in_time", [True, False])
+def test_closed_while_all_is_deleted_it_writes_nothing_again(
+    make: Make, tmp_path: Path, in_time: bool
+) -> None:
+    fill()
+    window = make(percent=200)
+    window.settings.sync()
+    assert (tmp_path / "window.ini").exists()
+    page = to_stored(window)
+    page.everything.click()
+    window.settings.target_percent = 150
+    works: list[Any] = []
+
+    def finished(_s: float) -> None:
+        if in_time:
+            job.result, job.done = works.pop()(), True
+
+    job = Job(wait=finished)
+    page._run = lambda work: works.append(work) or job
+    page.yes.click()
+    settle(window)
+    assert page.step == Step.busy
+    window.close()
+    window.settings.sync()
+    assert not (tmp_path / "window.ini").exists()
+    if not in_time:
+        # It goes on after the window is gone.
+        works.pop()()
+    assert not stored.look().items
+
+
+def test_what_stays_of_all_of_it_brings_no_settings_back(make: Make, tmp_path: Path) -> None:
+    data = fill()
+    folder = data / "sessions" / session_id("2026-11-24")
+    window = make(percent=150)
+    page = to_stored(window)
+    with FileJournal(folder / "journal.jsonl"):
+        page.everything.click()
+        (tmp_path / "window.ini").unlink()
+        page.yes.click()
+        settle(window)
+    assert page.step == Step.done and folder.name in page.lead.text().replace("\u200b", "")
+    # What is chosen from here on counts for this window alone.
+    window.settings.text_percent = 200
+    assert window.settings.text_percent == 200
+    window.close()
+    window.settings.sync()
+    assert not (tmp_path / "window.ini").exists()
+
+
+def test_files_that_others_can_read_are_told(make: Make, monkeypatch: pytest.MonkeyPatch) -> None:
+    fill()
+    for readers in (Readers.others, Readers.unknown):
+        monkeypatch.setattr("tracker.stored.look.who_can_read", lambda _paths, r=readers: r)
+        monkeypatch.setattr("ui.stored.who_can_read", lambda _paths, r=readers: r)
+        window = make()
+        page = to_stored(window)
+        assert page.who.text() == words.say(f"stored.who.{readers}")
+        assert words.say("stored.who.own") != page.who.text()
+        window.director.open_first("privacy")
+        settle(window)
+        first = window.pages["first"].findChildren(Words)
+        assert words.say(f"stored.who.{readers}") in [w.text() for w in first if w.isVisible()]
+
+
 # --- a copy ---
 
 
@@ -410,6 +476,8 @@ def test_a_copy_of_what_was_chosen_goes_where_it_was_told(
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / "c.zip"), ""))
     page.copy.click()
     assert page.open.isVisible() and keys_on() == words.say("stored.copy.go")
+    # A clinic's keys would go with all of it: said before a place is chosen.
+    assert page.copied_keys.isVisible() and page.copied_keys.text() == words.say("stored.copy.keys")
     page.choice._group.button(2).click()
     page.place.click()
     settle(window)

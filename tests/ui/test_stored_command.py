@@ -27,7 +27,8 @@ def test_all_is_listed(capsys: Captured) -> None:
     (data / "letter.txt").write_text("dear")
     assert cli.main(["stored"]) == 0
     out = capsys.readouterr().out
-    assert out.startswith(f"{data}: readable by your account alone; not encrypted unless the disk")
+    said = "readable by your account alone, and an administrator's; not encrypted unless the disk"
+    assert out.startswith(f"{data}: {said}")
     for name in names():
         assert name in out
     assert "2026-11-03 to 2026-11-26" in out and f"{made.BROKEN_OFF}  broken off" in out
@@ -107,6 +108,24 @@ def test_a_copy_is_written_first_and_never_over_something(tmp_path: Path, capsys
     inside = data_folder() / "copy.zip"
     assert cli.main(["stored", "--export", str(inside), "--delete", "everything", "--yes"]) == 2
     assert names()
+
+
+def test_a_copy_with_a_clinic_s_keys_says_so_before_it_is_made(
+    tmp_path: Path, capsys: Captured, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    made.everything()
+    assert cli.main(["stored", "--export", str(tmp_path / "a.zip"), "--only", "faces"]) == 0
+    assert "keys of a clinic" not in capsys.readouterr().out
+    assert cli.main(["stored", "--export", str(tmp_path / "b.zip")]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert "will hold the keys of a clinic" in lines[0] and "NOT encrypted" in lines[1]
+    with zipfile.ZipFile(tmp_path / "b.zip") as packed:
+        assert any(n.startswith("keys/") for n in packed.namelist())
+        assert b"a clinic's keys" in packed.read("read-me.txt")
+    # Said before: of a copy that fails, too.
+    monkeypatch.chdir(tmp_path)
+    assert cli.main(["stored", "--export", "no/c.zip"]) == 2
+    assert "will hold the keys of a clinic" in capsys.readouterr().out
 
 
 @pytest.mark.parametrize("wrong", [["--yes"], ["--only", "faces"], ["--only", "keys"]])

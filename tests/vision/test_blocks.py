@@ -135,3 +135,26 @@ def test_a_child_killed_at_any_moment_leaves_nothing(wait_s: float) -> None:
     service.poll()
     service.stop()
     assert not exists(name)
+
+
+@shown
+def test_where_there_is_too_little_memory_it_is_refused_and_nothing_stays() -> None:
+    # Else whoever writes a picture into it would be killed by the system.
+    room = os.statvfs(SHOWN_IN)
+    if not room.f_blocks:
+        pytest.skip("this system sets no limit to it")
+    own = f"{PREFIX}{os.getpid()}-*"
+    before = set(SHOWN_IN.glob(own))
+    # More than there could ever be: refused at once, before any of it is taken.
+    with pytest.raises(OSError, match="No space"):
+        OwnBlock(room.f_blocks * room.f_frsize + 100_000_000)
+    assert set(SHOWN_IN.glob(own)) == before
+
+
+@shown
+def test_its_memory_is_there_from_the_beginning() -> None:
+    block = OwnBlock(3_000_000)
+    try:
+        assert (SHOWN_IN / block.memory.name).stat().st_blocks * 512 >= 3_000_000
+    finally:
+        block.take_away()

@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.errors import InputError, RunError, TurnpostError
+from tracker.errors import InputError, RunError, TurnpostError, system_reason
 from tracker.handover import container, crypt
 from tracker.handover.keys import clinic_keys
 from tracker.inputs import open_file, read_bytes
@@ -162,7 +162,7 @@ def _take_in(
         ) from error
     except OSError as error:
         raise RunError(
-            f"{into}: can't be written to, nothing was taken in ({error.strerror})"
+            f"{into}: can't be written to, nothing was taken in ({system_reason(error)})"
         ) from error
     return folder
 
@@ -276,7 +276,7 @@ def _read(path: Path, most: int) -> bytes:
         with open_file(path) as file:
             content = file.read(most + 1)
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     if len(content) > MAX_FILE:
         raise InputError(f"{path}: is too large for a hand-over")
     return content

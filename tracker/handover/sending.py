@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.errors import InputError, TurnpostError
+from tracker.errors import InputError, TurnpostError, system_reason
 from tracker.handover import container, crypt
 from tracker.handover.sent import receiver, record, remember
 from tracker.inputs import TooLargeError, read_bytes
@@ -277,7 +277,7 @@ def _files_of(folder: Path) -> tuple[list[tuple[str, bytes]], bool]:
             dropped = True
         except OSError as error:
             if name == SUMMARY_NAME:
-                raise InputError(f"{path}: can't be read ({error.strerror})") from error
+                raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
             dropped = True
     if not any(name == SUMMARY_NAME for name, _ in found):
         raise InputError(f"{folder}: has no {SUMMARY_NAME}; name a session's folder")

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Literal
 
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 from tracker.inputs import TooLargeError, read_bytes
 from tracker.plan import model as plan_model
 from tracker.records.rows import SessionRow, row_of
@@ -74,7 +74,7 @@ def find_places(folder: Path) -> Iterator[Place | Unread]:
         with os.scandir(folder) as found:
             next(found, None)
     except OSError as error:
-        raise InputError(f"{folder}: can't be read ({error.strerror})") from error
+        raise InputError(f"{folder}: can't be read ({system_reason(error)})") from error
     yield from _below(str(folder), "", 0)
 
 
@@ -84,7 +84,7 @@ def _below(root: str, inside: str, depth: int) -> Iterator[Place | Unread]:
         with os.scandir(where) as found:
             entries = sorted((e for e in found if not e.name.startswith(".")), key=_name)
     except OSError as error:
-        yield Unread(inside, f"the folder can't be read ({error.strerror})")
+        yield Unread(inside, f"the folder can't be read ({system_reason(error)})")
         return
     files = {e.name: e for e in entries if e.name.endswith((".json", ".jsonl")) and _is_file(e)}
     session: Kind | None = (
@@ -128,7 +128,7 @@ def _other(path: Path, place: Place) -> SessionRow | PlanFile | Unread | None:
     except TooLargeError:
         return Unread(place.path, "is too large for a file of this program")
     except OSError as error:
-        return Unread(place.path, f"can't be read ({error.strerror})")
+        return Unread(place.path, f"can't be read ({system_reason(error)})")
     except (ValueError, RecursionError):
         return Unread(place.path, "is not a whole JSON file; is it still being copied?")
     kind = data.get("format") if isinstance(data, dict) else None
@@ -148,7 +148,7 @@ def _place(entry: os.DirEntry[str], inside: str, kind: Kind) -> Place | Unread:
     try:
         stat = entry.stat()
     except OSError as error:
-        return Unread(path, f"can't be read ({error.strerror})")
+        return Unread(path, f"can't be read ({system_reason(error)})")
     return Place(path, kind, stat.st_size, stat.st_mtime_ns)
 
 

@@ -25,7 +25,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any, Literal
 
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.records.appended import append_line, read_lines
 
 FORMAT = "turnpost-notes"
@@ -206,7 +206,9 @@ class NoteBook:
         try:
             append_line(self.path, head, line)
         except OSError as error:
-            raise RunError(f"{self.path}: the note was not saved ({error.strerror})") from error
+            raise RunError(
+                f"{self.path}: the note was not saved ({system_reason(error)})"
+            ) from error
 
 
 def _whose(line: Mapping[str, Any]) -> tuple[Any, Any]:

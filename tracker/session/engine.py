@@ -17,15 +17,10 @@ from tracker.motion.speed import SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.at_target import gaze_error_at_target_deg
 from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
-from tracker.session.journal import (
-    FORMAT,
-    FORMAT_VERSION,
-    NUMBER_COLUMNS,
-    Journal,
-    sample_record,
-)
+from tracker.session.journal import NUMBER_COLUMNS, Journal, sample_record
+from tracker.session.journal_head import FORMAT, FORMAT_VERSION, marks
 from tracker.session.journal_line import Record
-from tracker.session.live import LiveState, SessionInfo
+from tracker.session.live import LiveState, SessionInfo, is_of_the_sample
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
 from tracker.session.unlike import EyesInDoubt
@@ -47,6 +42,7 @@ class Engine:
 
     def __init__(self, journal: Journal, *, about: SessionInfo) -> None:
         self._journal = journal
+        self._marks = marks(demo=is_of_the_sample(about.setup))
         self._speeds = SpeedEstimator()
         self._steps: list[Step] = []
         self._runs: dict[int, ExerciseRun] = {}
@@ -94,7 +90,7 @@ class Engine:
         self._steps.append(step)
         number = len(self._steps) - 1
         self._journal.append(
-            {"kind": "step", "number": number, "step": step.model_dump(mode="json")}
+            {"kind": "step", "number": number, "step": step.model_dump(mode="json")} | self._marks
         )
         return number
 
@@ -103,6 +99,7 @@ class Engine:
         self._learn(found)
         self._journal.append(
             {"kind": "setup", "from_s": from_s, "found": dict(found), "notes": list(notes)}
+            | self._marks
         )
 
     def _learn(self, setup: Mapping[str, Any]) -> None:

@@ -13,7 +13,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import BinaryIO
 
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 
 _SESSION_ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,99}\Z")
 
@@ -58,7 +58,7 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
         handle, name = tempfile.mkstemp(prefix=f".{path.name[:40]}.", dir=path.parent)
     except OSError as error:
         raise InputError(
-            f"{path}: can't be written ({error.strerror}); choose another place"
+            f"{path}: can't be written ({system_reason(error)}); choose another place"
         ) from error
     temporary = Path(name)
     try:
@@ -69,7 +69,7 @@ def whole_file(path: Path) -> Iterator[BinaryIO]:
         temporary.replace(path)
     except OSError as error:
         temporary.unlink(missing_ok=True)
-        raise RunError(f"{path}: could not be written ({error.strerror})") from error
+        raise RunError(f"{path}: could not be written ({system_reason(error)})") from error
     except BaseException:
         temporary.unlink(missing_ok=True)
         raise
@@ -101,7 +101,7 @@ def make_private_folder(path: Path) -> Path:
     try:
         make_folders(path)
     except (OSError, ValueError) as error:
-        why = getattr(error, "strerror", None) or error
+        why = system_reason(error)
         raise RunError(f"{path}: the folder can't be made ({why})") from error
     return path
 
@@ -173,7 +173,7 @@ def new_folder(path: Path) -> Iterator[Path]:
     try:
         name = tempfile.mkdtemp(prefix=f".{path.name[:40]}.", dir=path.parent)
     except OSError as error:
-        raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
+        raise RunError(f"{path}: the folder can't be made ({system_reason(error)})") from error
     try:
         # One level down, where nobody looks for a session.
         whole = make_private_folder(Path(name) / "whole")
@@ -190,7 +190,7 @@ def _take_name(whole: Path, path: Path) -> None:
             path.rmdir()
         whole.replace(path)
     except OSError as error:
-        raise RunError(f"{path}: the folder can't be made ({error.strerror})") from error
+        raise RunError(f"{path}: the folder can't be made ({system_reason(error)})") from error
 
 
 def data_folder() -> Path:

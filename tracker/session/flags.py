@@ -165,7 +165,12 @@ def seat_flag(found: object) -> list[Flag]:
 def flags_of_session(record: SessionRecord) -> list[Flag]:
     """Flags of the whole session."""
     flags = [_NOTES[n] for n in record.about.notes if n in _NOTES]
-    if record.damaged_lines:
+    if record.damaged_head:
+        reason = f"{record.damaged_lines} lines could not be read, the first one too: whose it is"
+        flags.append(
+            Flag(flag="journal_damaged", reason=f"{reason} and of which plan is not known")
+        )
+    elif record.damaged_lines:
         flags.append(
             Flag(flag="journal_damaged", reason=f"{record.damaged_lines} lines could not be read")
         )

@@ -10,13 +10,15 @@ kind         what it holds
 ============ ==============================================================
 ``session``  format, version and what is known of the session; ``columns``: the names of
              the values of a sample, in their order
-``step``     ``number`` and the step, as in a stage log
+``step``     ``number`` and the step, as in a stage log; ``journal_version`` and ``demo``, if
+             it is one: what the first line says, should that be damaged
 ``sample``   ``v``: the values of a trace row without its text columns, null
              where not measured; ``step`` and ``reason`` where not empty
 ``turn``     ``number`` of its step and the turn
 ``event``    ``number`` of its step, ``id`` and the event; a later record
              with the same ``id`` takes the place of an earlier one
-``setup``    ``from_s``, ``found`` and ``notes``: a set-up that holds from then on
+``setup``    ``from_s``, ``found`` and ``notes``: a set-up that holds from then on;
+             the same of the first line as a ``step``
 ``answer``   ``about`` and ``value``: what the patient answered; ``number`` of
              the step that it belongs to, if it belongs to one
 ``mark``     ``name`` and ``time_s``: anything else worth a place in time
@@ -28,7 +30,6 @@ from __future__ import annotations
 
 import os
 import queue
-import re
 import threading
 import time
 from collections.abc import Iterator, Sequence
@@ -38,15 +39,20 @@ from pathlib import Path
 from typing import Any, Protocol
 
 from tracker.closing import Closing
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.inputs import open_file
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS, Sample
 from tracker.session.files import make_folders, sync_folder, write_atomically
+from tracker.session.journal_head import (
+    FORMAT,
+    FORMAT_VERSION,
+    Head,
+    head_of,
+    is_damaged,
+    stand_in,
+)
 from tracker.session.journal_line import DROPPED, Record, decode, encode, is_number
 from tracker.session.lock import BINARY, lock
-
-FORMAT = "turnpost-journal"
-FORMAT_VERSION = 1
 
 NUMBER_COLUMNS = tuple(c for c in TRACE_COLUMNS if c not in TEXT_COLUMNS)
 #: The order in journals that don't name theirs, which were written before there were elbows.
@@ -72,8 +78,6 @@ BUFFER_BYTES = 1 << 20
 #: Records that wait at most for a disk that doesn't take them: more than an hour at
 #: 60 frames/s, some 60 MB.
 MAX_WAITING = 250_000
-#: The folder of a session that the program recorded bears its ID.
-_SESSION_ID = re.compile(r"\d{8}-\d{6}-[0-9a-f]{4}")
 #: What the rest makes no sense without.
 _HEAD_KINDS = frozenset({"session", "step"})
 
@@ -294,7 +298,7 @@ def _all_of(handle: int) -> bytes:
 
 
 def _why(error: Exception) -> str:
-    return (getattr(error, "strerror", None) or str(error) or type(error).__name__).lower()
+    return system_reason(error)
 
 
 @dataclass(frozen=True, slots=True)
@@ -307,10 +311,13 @@ class JournalContent:
         In the order in which they were written.
     damaged_lines
         Lines that could not be read.
+    damaged_head
+        What the other lines say where the first one is among them.
     """
 
     records: list[Record]
     damaged_lines: int = 0
+    damaged_head: Head | None = None
     _by_kind: dict[str, list[Record]] = field(default_factory=dict, repr=False, compare=False)
 
     def of(self, kind: str) -> list[Record]:
@@ -367,11 +374,15 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
                 raise InputError(f"{path}: too large for a journal")
             rows = list(_records(file, without))
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     records = [r for r in rows if r is not None]
     damaged = len(rows) - len(records)
-    if rows and rows[0] is None and _is_of_a_session(records):
-        records.insert(0, _head_of(path.parent.name))
+    head = None
+    if is_damaged(rows):
+        head = head_of(records)
+        # A line that is no longer the first one's kind says nothing that counts.
+        damaged += rows[0] is not None
+        records.insert(0, stand_in(path.parent.name, records))
     heads = [r for r in records if r["kind"] == "session"]
     if not heads or heads[0].get("format") != FORMAT:
         raise InputError(f"{path}: is no journal of a session")
@@ -380,27 +391,7 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
         raise NewerJournalError(
             f"{path}: was written by a newer version of this program; update it"
         )
-    return JournalContent(records, damaged)
-
-
-def _is_of_a_session(records: Sequence[Record]) -> bool:
-    """Whether the lines after a damaged first one are those of a journal that has no other."""
-    kinds = {r["kind"] for r in records}
-    return "session" not in kinds and bool(kinds & {"step", "setup", "sample"})
-
-
-def _head_of(folder: str) -> Record:
-    """What stands for a first line that is damaged: nobody's, but of a session of ours.
-
-    It names no columns: their order follows from how many values a sample has.
-    """
-    about = {"session_id": folder} if _SESSION_ID.fullmatch(folder) else {}
-    return {
-        "kind": "session",
-        "format": FORMAT,
-        "format_version": FORMAT_VERSION,
-        "about": about,
-    }
+    return JournalContent(records, damaged, head)
 
 
 def _records(file: Any, without: str) -> Iterator[Record | None]:

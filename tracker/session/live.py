@@ -18,6 +18,12 @@ SAMPLE_CLIP = "sample clip"
 Dropped = Literal["", "seen", "lost"]
 
 
+def is_of_the_sample(setup: Mapping[str, Any]) -> bool:
+    """Whether a set-up says that a sample clip was in the camera's place."""
+    camera = setup.get("camera")
+    return isinstance(camera, Mapping) and camera.get("name") == SAMPLE_CLIP
+
+
 class SessionInfo(BaseModel):
     """What is known of a session when it begins; None where it doesn't apply.
 

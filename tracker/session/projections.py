@@ -62,6 +62,7 @@ class SessionRecord:
     ended: str
     end_s: float
     damaged_lines: int
+    damaged_head: bool = False
     setups: tuple[SetupRecord, ...] = ()
     not_done: tuple[Record, ...] = ()
     changes: tuple[Record, ...] = ()
@@ -110,6 +111,7 @@ def session_record(content: JournalContent) -> SessionRecord:
         ended=content.ended,
         end_s=end_s,
         damaged_lines=content.damaged_lines + len(content.of("step")) - len(begun),
+        damaged_head=content.damaged_head is not None,
         setups=setups,
         not_done=_named(content, "not_done"),
         changes=_named(content, "changed"),

@@ -16,12 +16,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.counters import channel_of
 from tracker.session.files import data_folder
 from tracker.session.journal import JournalContent, NewerJournalError, read_journal
-from tracker.session.live import SAMPLE_CLIP
+from tracker.session.live import is_of_the_sample
 from tracker.session.lock import BINARY, lock
 from tracker.session.saving import (
     FILE_NAMES,
@@ -49,6 +49,10 @@ class Interrupted:
         ISO 8601 with offset, empty where not known.
     repetitions
         Counted up to where it broke off.
+    damaged
+        Its beginning is: whose it is can't be told, and it counts for no plan.
+    unsure
+        Nor can be told whether it is a demo's, or of a newer version: it holds no marks of that.
     newer
         A newer version of this program wrote it: nothing else is known, and only that can save it.
     """
@@ -57,6 +61,8 @@ class Interrupted:
     started_at: str
     repetitions: int
     newer: bool = False
+    damaged: bool = False
+    unsure: bool = False
 
 
 def interrupted_sessions(data: Path | None = None, *, newer: bool = False) -> list[Interrupted]:
@@ -82,9 +88,16 @@ def _one_of(folder: Path) -> Interrupted | None:
         content = read_journal(folder / JOURNAL_NAME, without="sample")
     except NewerJournalError:
         return Interrupted(folder, "", 0, newer=True)
-    if _is_of_the_sample(content):
+    head = content.damaged_head
+    if _is_of_the_sample(content) or (head is not None and head.demo):
         return None
-    return Interrupted(folder, _started_at(content), _repetitions(content))
+    return Interrupted(
+        folder,
+        _started_at(content),
+        _repetitions(content),
+        damaged=head is not None,
+        unsure=head is not None and not head.marked,
+    )
 
 
 def moved_sessions(data: Path | None = None) -> list[Path]:
@@ -111,7 +124,7 @@ def save_interrupted(session: Interrupted) -> Summary:
             _clear_away(session.folder)
             return save_session(session.folder)
     except OSError as error:
-        raise InputError(f"{journal}: can't be read ({error.strerror})") from error
+        raise InputError(f"{journal}: can't be read ({system_reason(error)})") from error
 
 
 def _folders(sessions: Path) -> list[Path]:
@@ -169,10 +182,9 @@ def _held(journal: Path) -> Iterator[bool]:
 
 def _is_of_the_sample(content: JournalContent) -> bool:
     """Whether a sample clip was the camera: a demo that was killed is nobody's session."""
-    found: Any = content.of("session")[0]
-    for name in ("about", "setup", "camera", "name"):
-        found = found.get(name) if isinstance(found, dict) else None
-    return bool(found == SAMPLE_CLIP)
+    about = content.of("session")[0].get("about")
+    setup = about.get("setup") if isinstance(about, dict) else None
+    return isinstance(setup, dict) and is_of_the_sample(setup)
 
 
 def _started_at(content: JournalContent) -> str:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO
 
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 from tracker.inputs import open_file
 from tracker.session.files import whole_file
 from tracker.session.recovery import is_in_use
@@ -21,7 +21,8 @@ READ_ME = "read-me.txt"
 _TEXT = """\
 This is a copy of what Turnpost has stored on one computer. It is NOT encrypted: whoever gets
 this file can read it. It may hold what was practised, scored and answered (sessions), and
-the shape and look of a face as numbers (profiles). There are no pictures in it.
+the shape and look of a face as numbers (profiles), and a clinic's keys, locked by their
+passphrase (keys). There are no pictures in it.
 
 Each folder in "sessions" is one session: summary.json has its figures, trace.csv what was
 measured, journal.jsonl all that was written down meanwhile.
@@ -77,7 +78,7 @@ def _pack(folder: Path, items: list[Item], file: BinaryIO) -> int:
                     source = open_file(path)
                     member = zipfile.ZipInfo.from_file(path, name, strict_timestamps=False)
                 except OSError as error:
-                    raise RunError(f"{path}: can't be read ({error.strerror})") from error
+                    raise RunError(f"{path}: can't be read ({system_reason(error)})") from error
                 member.compress_type = how
                 with source, packed.open(member, "w") as into:
                     shutil.copyfileobj(source, into)

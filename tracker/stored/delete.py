@@ -17,7 +17,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.errors import TurnpostError
+from tracker.errors import TurnpostError, system_reason
 from tracker.handover import sent
 from tracker.records.index import cache_folder, index_path
 from tracker.session.files import sync_folder
@@ -125,7 +125,7 @@ class _Away:
                 path.rename(to)
                 self._taken.append(to)
         except OSError as error:
-            return error.strerror or type(error).__name__
+            return system_reason(error)
         return ""
 
 
@@ -133,7 +133,7 @@ def _take_apart(folder: Path, left: list[tuple[Path, str]]) -> None:
     """Delete a folder and all in it; what stays is noted."""
 
     def note(_call: Callable[..., object], path: str, error: BaseException) -> None:
-        left.append((Path(path), getattr(error, "strerror", None) or type(error).__name__))
+        left.append((Path(path), system_reason(error)))
 
     if sys.version_info >= (3, 12):
         shutil.rmtree(folder, onexc=note)
@@ -146,7 +146,7 @@ def _refusal(item: Item, folders: tuple[Path, ...]) -> str:
     try:
         place = item.path.parent.resolve(strict=True)
     except OSError as error:
-        return error.strerror or "it is not there"
+        return system_reason(error)
     # A link on the way, made since it was looked at, would lead elsewhere.
     if place != item.path.parent or not any(place.is_relative_to(f) for f in folders):
         return "it lies behind a link"
@@ -165,7 +165,7 @@ def _take_indexes(gone: list[Item], left: list[tuple[Path, str]]) -> None:
         try:
             path.unlink(missing_ok=True)
         except OSError as error:
-            left.append((path, error.strerror or type(error).__name__))
+            left.append((path, system_reason(error)))
 
 
 def _take_names(folder: Path, gone: list[Item], left: list[tuple[Path, str]]) -> None:

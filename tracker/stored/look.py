@@ -21,6 +21,7 @@ from tracker.records.index import cache_folder
 from tracker.session.files import data_folder
 from tracker.session.lock import LOCK_NAME
 from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME
+from tracker.stored.readers import Readers, who_can_read
 from tracker.vision import models
 
 
@@ -131,12 +132,15 @@ class Stored:
     elsewhere
         Links under names of the program's own folders: what it reads and writes there lies
         elsewhere, and is never deleted from here.
+    readers
+        Who can read the parts.
     """
 
     folder: Path
     items: tuple[Item, ...]
     others: tuple[Path, ...]
     elsewhere: tuple[Path, ...] = ()
+    readers: Readers = Readers.unknown
 
     def of(self, *kinds: Kind) -> tuple[Item, ...]:
         """The parts of some kinds."""
@@ -170,7 +174,8 @@ def what_is_stored(
     looking.files_of((cache or cache_folder()).resolve() / REVIEW)
     found = sorted(looking.items, key=lambda i: (i.at, i.path.name), reverse=True)
     elsewhere = tuple(sorted(looking.elsewhere))
-    return Stored(folder, tuple(found), tuple(sorted(looking.others)), elsewhere)
+    others = tuple(sorted(looking.others))
+    return Stored(folder, tuple(found), others, elsewhere, who_can_read(i.path for i in found))
 
 
 class _Look:

@@ -38,6 +38,11 @@ class OwnBlock:
     ----------
     size
         In bytes.
+
+    Raises
+    ------
+    OSError
+        If there is too little memory for it.
     """
 
     def __init__(self, size: int) -> None:
@@ -47,6 +52,16 @@ class OwnBlock:
         atexit.register(self.take_away)
         self._sign = _life_sign(name)
         self._there = True
+        try:
+            self._take_room(size)
+        except OSError:
+            self.take_away()
+            raise
+
+    def _take_room(self, size: int) -> None:
+        """Take all of it now (Linux): whoever writes into what isn't there is killed."""
+        if self._sign is not None:
+            os.posix_fallocate(self._sign, 0, size)
 
     def take_away(self) -> None:
         """Take the block away; once or more often."""

@@ -20,6 +20,7 @@ from multiprocessing.connection import Connection
 from pathlib import Path
 from typing import Any
 
+from tracker.errors import system_reason
 from tracker.vision.messages import CameraSource, SourceState
 
 Condition = tuple[SourceState, str]
@@ -181,7 +182,7 @@ def _from_errno(error: OSError, source: CameraSource) -> Condition:
         return SourceState.busy, f"{name} is in use by another program"
     if error.errno in (errno.ENOENT, errno.ENODEV, errno.ENXIO, errno.EIO):
         return SourceState.unplugged, f"{name} is gone"
-    return SourceState.failed, f"{name} can't be opened ({error.strerror or error})"
+    return SourceState.failed, f"{name} can't be opened ({system_reason(error)})"
 
 
 def condition(source: CameraSource) -> Condition | None:

@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tracker.closing import Closing
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 from tracker.frame import Frame
 from tracker.vision.containers import Container, inspect
 from tracker.vision.opencv import cv2
@@ -265,7 +265,7 @@ def open_clip(path: str | Path) -> ClipReader:
             raise InputError(f"{path}: is empty; copy or record the clip again")
         container = inspect(path)
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror or error})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     if container.kind in ("foreign", "sound") or container.has_pictures is False:
         raise InputError(f"{path}: {_why_unreadable(container)}")
     if not container.has_index:

@@ -21,7 +21,7 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 from tracker.head.facing import facing_of_landmarks
 from tracker.head.shape import FaceShape, generic_shape
 from tracker.rotation import angles_from_matrix
@@ -135,7 +135,7 @@ def _read(path: Path) -> tuple[Array, Array, Array, Array | None]:
         with np.load(path, allow_pickle=False) as file:
             held = {name: np.asarray(file[name], dtype=np.float64) for name in file.files}
     except OSError as error:
-        raise InputError(f"{path}: can't be read ({error.strerror or error})") from error
+        raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     except _DAMAGED as error:
         raise InputError(f"{path}: is no file of landmarks of photos") from error
     wanted = {"landmarks": (478, 3), "truth_yaw_pitch_roll_deg": (3,), "image_size": (2,)}

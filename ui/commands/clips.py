@@ -6,7 +6,7 @@ import argparse
 from pathlib import Path
 
 import sample_clips
-from tracker.errors import InputError, RunError
+from tracker.errors import InputError, RunError, system_reason
 
 HOW_TO_GET = "'python3 ui/start.py clips render ...' installs what is missing"
 
@@ -88,5 +88,5 @@ def run_render(args: argparse.Namespace) -> int:
     except MissingMeshError as error:
         raise RunError(str(error)) from error
     except OSError as error:
-        raise RunError(f"{args.out}: {error.strerror or error}") from error
+        raise RunError(f"{args.out}: {system_reason(error)}") from error
     return 0

@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 import argparse
+import contextlib
 import os
 import platform
 import shutil
 import sys
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from importlib import metadata
 from pathlib import Path
 from typing import Literal, get_args
 
-from tracker.errors import RunError
+from tracker.errors import RunError, system_reason
 from ui import installed
+from ui.native import NATIVE, is_examined
 from ui.start import PYTHONS, has_screen, is_debian, missing_libraries, package_of
 
 State = Literal["good", "note", "bad"]
@@ -48,6 +50,8 @@ OPENCV_PACKAGES = (
 )
 #: Room for some long sessions, whose trace is 0.5 MB a minute (own choice).
 LEAST_FREE_MB = 200
+#: Room for some pictures of the largest webcams (own choice), and where Linux keeps them.
+LEAST_SHARED_MB, SHARED = 32, "/dev/shm"
 #: What each model file is for, as one would say it.
 FINDS = {"face": "the face", "pose": "the shoulders", "hand": "the hands"}
 
@@ -122,13 +126,28 @@ def findings() -> Iterator[Finding]:
     """Everything that is looked at, in order."""
     yield python_version()
     yield from libraries()
+    yield from brought_libraries()
     yield one_opencv()
     yield system_libraries()
-    yield from models()
+    yield from _as_far_as_can_be("the model files", models)
     yield screen()
     yield camera()
     yield sound()
-    yield data_folder()
+    yield room_for_pictures()
+    yield from _as_far_as_can_be("the folder for sessions", lambda: [data_folder()])
+
+
+def _as_far_as_can_be(what: str, look: Callable[[], Iterable[Finding]]) -> Iterator[Finding]:
+    """What is found, or that nobody can look: where much is missing the rest is told all the same.
+
+    ``what`` says what is looked at with our own code, which needs libraries for it.
+    """
+    try:
+        yield from look()
+    except ImportError as error:
+        lacks = error.name or str(error)
+        again = installed.AGAIN[installed.way()]
+        yield Finding("bad", f"{what} can't be looked at: {lacks} is missing or broken", again)
 
 
 def python_version() -> Finding:
@@ -149,12 +168,29 @@ def libraries() -> Iterator[Finding]:
             yield Finding("bad", f"library {name} is not installed", again)
             continue
         exact = version == prefix or (prefix.endswith(".") and version.startswith(prefix))
-        if exact:
+        if exact and is_examined(name, version):
             yield Finding("good", f"library {name} {version}")
+        elif exact:
+            yield _unknown(name, version)
         else:
             wanted = f"{prefix}*" if prefix.endswith(".") else prefix
             why = f" ({WHY[name]})" if name in WHY else ""
             yield Finding("bad", f"library {name} is {version}, and must be {wanted}{why}", again)
+
+
+def brought_libraries() -> Iterator[Finding]:
+    """Native libraries that others bring, where one is not of a version that was looked into."""
+    for name in NATIVE:
+        with contextlib.suppress(metadata.PackageNotFoundError):
+            version = metadata.version(name)
+            if name not in LIBRARIES and not is_examined(name, version):
+                yield _unknown(name, version)
+
+
+def _unknown(name: str, version: str) -> Finding:
+    looked = " or ".join(NATIVE[name].versions)
+    what = f"library {name} is {version}; {looked} was looked into, to see that it sends nothing"
+    return Finding("note", what, installed.AGAIN[installed.way()])
 
 
 def one_opencv() -> Finding:
@@ -249,6 +285,21 @@ def sound() -> Finding:
     return Finding("note", "no sound device was found", "beats and words are shown on screen only")
 
 
+def room_for_pictures() -> Finding:
+    """Whether there is memory in which the measuring hands pictures over (Linux)."""
+    try:
+        free_mb = shutil.disk_usage(SHARED).free / 1e6
+    except OSError:
+        return Finding("note", "memory for pictures was not looked at")
+    if free_mb < LEAST_SHARED_MB:
+        return Finding(
+            "bad",
+            f"too little memory for pictures: {free_mb:.0f} MB are free in {SHARED}",
+            "start the computer anew; if it comes again, have more room given to it",
+        )
+    return Finding("good", "memory for pictures")
+
+
 def data_folder() -> Finding:
     """Whether sessions can be saved."""
     from tracker.session.files import data_folder as folder_of_data
@@ -262,7 +313,7 @@ def data_folder() -> Finding:
         with tempfile.NamedTemporaryFile(dir=place):
             pass
     except OSError as error:
-        reason = error.strerror or error
+        reason = system_reason(error)
         return Finding(
             "bad",
             f"sessions can't be saved in {named} ({reason})",

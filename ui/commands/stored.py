@@ -28,15 +28,22 @@ _TOLD = {
     "remains": "remains of something that broke off",
 }
 
+_READERS = {
+    "own": "readable by your account alone, and an administrator's",
+    "others": "OTHER ACCOUNTS may be able to read it",
+    "unknown": "which accounts can read it can't be told here",
+}
+
 
 def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     """Add the command to the command line."""
     parser = sub.add_parser(
         "stored",
         help="list, copy and delete what is stored",
-        description="Lists all that Turnpost has stored on this computer. The files are readable "
-        "by your own account alone, and not encrypted unless the disk is. A copy is one ordinary "
-        "zip file, not encrypted either. What is deleted is gone from its folder for good; a disk "
+        description="Lists all that Turnpost has stored on this computer, and says whose accounts "
+        "can read it. The files are not encrypted unless the disk is. A copy is one ordinary zip "
+        "file, not encrypted either; one of everything holds the keys of a clinic, too. What is "
+        "deleted is gone from its folder for good; a disk "
         "may still hold parts of it for who has special means, and copies that were handed over "
         "or saved elsewhere stay.",
     )
@@ -77,7 +84,7 @@ def run(args: argparse.Namespace) -> int:
 def _list(stored: Stored) -> None:
     from tracker.stored.look import SESSIONS, Kind
 
-    print(f"{stored.folder}: readable by your account alone; not encrypted unless the disk is")
+    print(f"{stored.folder}: {_READERS[stored.readers]}; not encrypted unless the disk is")
     if not stored.items:
         print("nothing is stored")
     for kind in Kind:
@@ -118,11 +125,18 @@ def _chosen(stored: Stored, what: str) -> tuple[Item, ...]:
 def _export(stored: Stored, to: Path, what: str) -> None:
     from tracker.errors import InputError
     from tracker.stored.copy import save_copy
+    from tracker.stored.look import Kind
     from ui.stored import WHAT
 
     if to.exists():
         raise InputError(f"{to}: is there already; name another file")
     kinds: frozenset[Kind] = WHAT[what]
+    if Kind.keys in kinds and stored.of(Kind.keys):
+        print(
+            "the copy will hold the keys of a clinic, each locked by its passphrase: keep it where "
+            "nobody else gets at it (--only sessions leaves them out)",
+            flush=True,
+        )
     copied = save_copy(stored, to, kinds)
     print(f"{to}: {copied.files} files, NOT encrypted: anybody who gets it can read it")
     for path in copied.in_use:

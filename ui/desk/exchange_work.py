@@ -6,7 +6,6 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from tracker.errors import TurnpostError
 from tracker.handover.fingerprint import plan_words
 from tracker.plan.model import Plan
 from ui import theme, words
@@ -73,7 +72,7 @@ class ExchangeWork:
 
     def failed(self, error: Exception) -> None:
         """Say what went wrong."""
-        why = str(error) if isinstance(error, TurnpostError) else repr(error)
+        why = words.failed(error)
         self.say(words.say("exchange.failed", why=breakable(why)))
 
     def say(self, text: str) -> None:

@@ -153,7 +153,7 @@ class NotesPanel(QWidget):
         try:
             what()
         except TurnpostError as error:
-            self._show(words.say("desk.note.failed", why=str(error)))
+            self._show(words.say("desk.note.failed", why=words.told(str(error))))
             return False
         self._show()
         self.changed.emit()

@@ -149,7 +149,7 @@ class Reporting:
         self.say(text)
 
     def _failed(self, error: Exception) -> None:
-        why = str(error) if isinstance(error, TurnpostError) else repr(error)
+        why = words.failed(error)
         self.say(words.say("report.failed", why=breakable(why)))
 
     def say(self, text: str) -> None:

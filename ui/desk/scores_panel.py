@@ -190,7 +190,7 @@ class ScoresPanel(QWidget):
                 self._book(), self.person, self.name.text(), self._chosen_day, score, (least, most)
             )
         except TurnpostError as error:
-            self.say(words.say("scores.failed", why=str(error)))
+            self.say(words.say("scores.failed", why=words.told(str(error))))
             return
         self._empty("name", *NUMBERS)
         self._entered.add(kept.id)
@@ -231,7 +231,7 @@ class ScoresPanel(QWidget):
         try:
             self._book().withdraw(score.id)
         except TurnpostError as error:
-            self.say(words.say("scores.failed", why=str(error)))
+            self.say(words.say("scores.failed", why=words.told(str(error))))
             return
         self._tell("scores.undone", score)
 

@@ -286,7 +286,7 @@ class SessionPage(QWidget):
             elif not view.sets:
                 why = words.say("desk.no_sets")
             elif not len(view.times_s):
-                why = view.why_empty or words.say("desk.no_samples")
+                why = words.told(view.why_empty) or words.say("desk.no_samples")
                 why = words.say("desk.no_trace", why=why)
             else:
                 why = ""

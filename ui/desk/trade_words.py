@@ -271,6 +271,8 @@ _SENTENCES = (
     "light on the face {value} of 1",
     "the eyes turned in by {value} degrees (within {error}) as the finger came near",
     "{count} lines could not be read",
+    "{count} lines could not be read, the first one too: whose it is and of which plan is not "
+    "known",
     # how an exercise differs from its usual form
     "standing",
     "sitting",

@@ -258,7 +258,7 @@ class DeskWindow(QWidget):
         self.people.show_people(found.people)
         self.fault_list.clear()
         for unread in found.records.unread:
-            text = words.say("desk.unread.row", path=unread.path, why=unread.why)
+            text = words.say("desk.unread.row", path=unread.path, why=words.told(unread.why))
             self.fault_list.addItem(text)
         if not found.records.unread:
             self.fault_list.hide()
@@ -286,7 +286,7 @@ class DeskWindow(QWidget):
     def _state_words(self, busy: bool, stopped: bool) -> str:
         reading, found = self.reading, self.found
         if reading.error is not None:
-            return words.say("desk.failed", why=str(reading.error))
+            return words.say("desk.failed", why=words.failed(reading.error))
         if busy:
             if reading.of:
                 return words.say("desk.reading", done=reading.done, of=reading.of)

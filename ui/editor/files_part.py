@@ -76,7 +76,7 @@ class FilesPart:
         try:
             self._document.open(path)
         except InputError as error:
-            self._say(str(error))
+            self._say(words.told(str(error)))
             return
         self.folder = path.parent
         self._opened()
@@ -129,7 +129,7 @@ class FilesPart:
             # Nobody is asked whether to replace what may not be replaced.
             self._document.must_harm_nothing(path)
         except InputError as error:
-            self._ask_place(then, words.say("edit.not_saved", why=str(error)))
+            self._ask_place(then, words.say("edit.not_saved", why=words.told(str(error))))
             return
         if self._document.is_foreign(path):
             answers = [
@@ -147,7 +147,7 @@ class FilesPart:
         try:
             self._document.save(path)
         except (InputError, RunError) as error:
-            self._ask_place(then, words.say("edit.not_saved", why=str(error)))
+            self._ask_place(then, words.say("edit.not_saved", why=words.told(str(error))))
             return
         self.folder = path.parent
         then()
@@ -213,7 +213,7 @@ class FilesPart:
             must_harm_nothing(path)
             write_atomically(path, made)
         except (InputError, RunError) as error:
-            self._say(str(error))
+            self._say(words.told(str(error)))
             return
         self._say(words.say("edit.sheet.written", file=shown_path(path)))
 

@@ -17,6 +17,7 @@ from ui.motion import is_still
 from ui.session_first import OVERVIEW, STEPS
 from ui.session_flow import Director
 from ui.settings import Settings
+from ui.stored import readers_of_folder
 from ui.widgets.basic import Button, Page, Rule, Words
 from ui.widgets.choices import Choices, Stepper
 from ui.widgets.flow import FlowRow
@@ -24,6 +25,8 @@ from ui.widgets.moving import Beside, MovementBox
 
 #: Lines of the try where the plan at hand leaves no room for it.
 _NO_TRY = "no_try"
+#: Who can read what is stored, which is looked at.
+_WHO = "stored.who"
 #: What is read at each step; a mark in front says that it is a caution.
 _LINES: dict[str, tuple[tuple[str, bool], ...]] = {
     OVERVIEW: (("first.overview.how", False),),
@@ -34,7 +37,7 @@ _LINES: dict[str, tuple[tuple[str, bool], ...]] = {
         ("first.about.not", True),
     ),
     "stop": (("caution.help", True), ("caution.stop", True), ("caution.fall", False)),
-    "privacy": (("privacy", False), ("stored.who", False), ("first.privacy.mark", False)),
+    "privacy": (("privacy", False), (_WHO, False), ("first.privacy.mark", False)),
     "sitting": (
         ("first.sitting.chair", False),
         ("first.sitting.screen", False),
@@ -129,6 +132,10 @@ class Looks(QWidget):
         self.language.choose(CODES.index(language))
         # The words in the code are the ones that were looked through.
         self.unchecked.setVisible(language != SOURCE)
+
+
+def _words(key: str) -> str:
+    return words.say(f"{_WHO}.{readers_of_folder()}" if key == _WHO else key)
 
 
 def progress_words(step: str) -> str:
@@ -245,7 +252,7 @@ class FirstPage(Page):
         self._all.setVisible(step == OVERVIEW)
         place = PLACES.get(step)
         if place is not None:
-            how = " ".join(words.say(key) for key, _ in _LINES[step])
+            how = " ".join(_words(key) for key, _ in _LINES[step])
             self.place.show_movement(place, words.say(f"first.{step}"), how)
         self.place.setVisible(place is not None)
         last = step == STEPS[-1]
@@ -268,7 +275,7 @@ class FirstPage(Page):
         self._made = []
         for key, cared in _LINES[lines]:
             # Little is said at a time, so it can be large.
-            label = Words(words.say(key), "lead")
+            label = Words(_words(key), "lead")
             label.set_percent(self._percent)
             part = Rule(label) if cared else label
             self._lines.addWidget(part)

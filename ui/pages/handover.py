@@ -8,7 +8,6 @@ from pathlib import Path
 from PySide6.QtCore import QStandardPaths
 from PySide6.QtWidgets import QFileDialog
 
-from tracker.errors import TurnpostError
 from tracker.handover.sending import Handed, Offer, file_name, hand_over_all, offer_of
 from tracker.plan.model import Plan
 from ui import words
@@ -196,8 +195,7 @@ class HandoverPage(Page):
             if job.error is None:
                 self._said = self._made(job.result)
             else:
-                known = isinstance(job.error, TurnpostError)
-                why = words.told(str(job.error)) if known else repr(job.error)
+                why = words.failed(job.error)
                 self._said = (words.say("handover.failed", why=breakable(why)),)
             # After a fault, too: the first of several files may be made.
             self._look()

@@ -9,7 +9,6 @@ from pathlib import Path
 from PySide6.QtCore import QStandardPaths, Signal
 from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
 
-from tracker.errors import TurnpostError
 from tracker.stored.copy import NEVER, Copied, save_copy
 from tracker.stored.delete import Deleted
 from tracker.stored.look import SESSIONS, Item, Kind, Stored
@@ -97,7 +96,7 @@ class StoredPage(Page):
     def _make_body(self) -> None:
         self.title = Words(words.say("stored.title"), "title")
         self.lead = Words(role="lead", bold=True)
-        self.who = Words(words.say("stored.who"))
+        self.who = Words()
         self.where = Words()
         self._rows = QVBoxLayout()
         self._rows.setSpacing(theme.S)
@@ -110,10 +109,13 @@ class StoredPage(Page):
         self.no_way_back = Words(words.say("stored.no_way_back"))
         self.open = Words(words.say("stored.copy.open"), bold=True)
         self._open = Rule(self.open)
+        self.copied_keys = Words(words.say("stored.copy.keys"), bold=True)
+        self._copied_keys = Rule(self.copied_keys)
         for part in (self.title, self.lead, self.who, self.where):
             self.body.addWidget(part)
         self.body.addLayout(self._rows)
-        for part in (self.others, self.choice, self.goes, self._keys, self.no_way_back, self._open):
+        asked = (self.goes, self._keys, self.no_way_back, self._open, self._copied_keys)
+        for part in (self.others, self.choice, *asked):
             self.body.addWidget(part)
         self.one = self._button("stored.delete.one", self._choose_one)
         self.sessions = self._button("stored.delete.sessions", lambda: self._ask("sessions"))
@@ -241,6 +243,9 @@ class StoredPage(Page):
         found, items = self.stored, self._items
         if found is None or self.step != Step.ask:
             return
+        if self._what == "everything":
+            # The window may be closed meanwhile, and would write them anew.
+            self._settings.hold()
         self._job = self._run(lambda: stored.delete_for_good(found, items))
         self._said = words.say("stored.deleting")
         self._go_to(Step.busy)
@@ -281,9 +286,8 @@ class StoredPage(Page):
             return
         self._job = None
         if job.error is not None:
-            known = isinstance(job.error, TurnpostError)
-            why = words.told(str(job.error)) if known else repr(job.error)
-            self._said = words.say("stored.failed", why=breakable(why))
+            why = breakable(words.failed(job.error))
+            self._said = words.say("stored.failed", why=why)
             self._go_to(Step.done)
         elif isinstance(job.result, Stored):
             self.stored = job.result
@@ -320,6 +324,9 @@ class StoredPage(Page):
         """The window closes: what was begun is finished."""
         if self._job is not None:
             self._job.wait(timeout_s)
+            if self._settings.held:
+                # Nobody asks what came of it any more.
+                self._settings.forget()
 
     # --- what is shown ---
 
@@ -337,7 +344,8 @@ class StoredPage(Page):
             return
         self._drawn = state
         self._put(self.lead, self._lead())
-        self._put(self.who, words.say("stored.who") if step == Step.all else "")
+        who = words.say(f"stored.who.{found.readers}") if found else ""
+        self._put(self.who, who if step == Step.all else "")
         where = words.say("stored.where", folder=shown_path(found.folder)) if found else ""
         self._put(self.where, where if step == Step.all and named else "")
         listed = found if step == Step.all else None
@@ -349,6 +357,8 @@ class StoredPage(Page):
         self._show(self._keys, asked and any(i.kind == Kind.keys for i in self._items))
         self._show(self.no_way_back, asked)
         self._show(self._open, step == Step.copy)
+        keys = found is not None and bool(found.of(Kind.keys))
+        self._show(self._copied_keys, step == Step.copy and keys)
         self._show(self.choice, step in (Step.one, Step.copy))
         self._show_buttons()
 

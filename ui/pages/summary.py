@@ -117,9 +117,9 @@ class SummaryPage(Page):
             if button.isHidden() == on:
                 button.setVisible(on)
         why = director.keep_error
-        said = words.say("summary.not_kept", why=why) if why else ""
+        said = words.say("summary.not_kept", why=words.told(why)) if why else ""
         if director.take_back_error:
-            said = words.say("summary.not_taken_back", why=director.take_back_error)
+            said = words.say("summary.not_taken_back", why=words.told(director.take_back_error))
         self.kept.setText(said)
         self.kept.setVisible(bool(said))
         said = words.say(self._how_it_ended())
@@ -131,7 +131,7 @@ class SummaryPage(Page):
         elif director.plan is not None and director.plan.plan_id == TRY_ID:
             said = f"{said} {words.say('summary.try')}"
         if director.saved is None:
-            not_saved = words.say("summary.not_saved", why=director.save_error)
+            not_saved = words.say("summary.not_saved", why=words.told(director.save_error))
             self.said.setText(words.say("share.not_saved") if director.sharing else not_saved)
             self._show([])
             self.bring.hide()

@@ -184,7 +184,7 @@ class WelcomePage(Page):
         self.note.named = not self._director.sharing
         self.note.refresh()
         if self._why:
-            bad = words.say("plan.bad", why=self._why)
+            bad = words.say("plan.bad", why=words.told(self._why))
             self._say(words.say("share.plan_bad") if self._director.sharing else bad)
         demo = self._director.clip is not None
         planned = self.plan is not None and not demo

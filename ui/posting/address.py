@@ -11,7 +11,7 @@ from pathlib import Path
 from urllib3.exceptions import LocationParseError
 from urllib3.util import parse_url
 
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 
 TOKEN_VARIABLE = "TURNPOST_SEND_TOKEN"
 #: Longer than the tokens that servers give out; own choice.
@@ -83,7 +83,7 @@ def token_of(file: Path | None, environment: Mapping[str, str] = os.environ) -> 
                 text = opened.read(MAX_TOKEN + 1).decode("ascii", "replace")
         except OSError as error:
             # Not its name either: somebody may have put the token itself there.
-            raise InputError(f"{where} can't be read ({error.strerror})") from None
+            raise InputError(f"{where} can't be read ({system_reason(error)})") from None
     token = text.strip()
     if not token or len(token) > MAX_TOKEN or not all("!" <= c <= "~" for c in token):
         raise InputError(f"{where} holds no token; it has to be one line of letters and digits")
@@ -105,7 +105,7 @@ def trust(certificate: Path | None) -> ssl.SSLContext:
     except ssl.SSLError:
         raise InputError(f"{certificate}: holds no certificate in the form PEM") from None
     except OSError as error:
-        raise InputError(f"{certificate}: can't be read ({error.strerror})") from error
+        raise InputError(f"{certificate}: can't be read ({system_reason(error)})") from error
     # The server's own certificate may be given, not only the authority that signed it.
     context.verify_flags |= ssl.VERIFY_X509_PARTIAL_CHAIN
     return context

@@ -11,7 +11,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from tracker.errors import RunError
+from tracker.errors import RunError, system_reason
 from tracker.records.appended import MAX_FILE_BYTES, append_line, read_lines
 from tracker.records.notes import FOLDER_NAME
 
@@ -106,7 +106,7 @@ class SentRecord:
             append_line(self.path, head, line if why is None else {**line, "why": why})
         except OSError as error:
             raise RunError(
-                f"{self.path}: what was sent could not be written down ({error.strerror}); "
+                f"{self.path}: what was sent could not be written down ({system_reason(error)}); "
                 "make room or get the right to write there, then send again: nothing is doubled"
             ) from error
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.errors import InputError
+from tracker.errors import InputError, system_reason
 from tracker.inputs import read_bytes
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
@@ -95,4 +95,4 @@ def _found(folder: Path, place: Place) -> Found | LeftOut:
         content = read_bytes(folder / place.path, MAX_FILE_BYTES)
         return Found(place.path, hashlib.sha256(content).hexdigest())
     except OSError as error:
-        return LeftOut(place.path, f"can't be read ({error.strerror})")
+        return LeftOut(place.path, f"can't be read ({system_reason(error)})")

@@ -3152,6 +3152,11 @@
             <translation>أسطر تعذرت قراءتها: {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known</comment>
+            <translation>أسطر تعذرت قراءتها: {count}، ومنها الأول: لا يُعرف لمن هي ولا لأي خطة</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} من {needed} جلسات</translation>
@@ -9570,6 +9575,11 @@
             <translation>نظارتك تتغير مع حركة رأسك إلى الأعلى والأسفل</translation>
         </message>
         <message>
+            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <comment>recover.damaged</comment>
+            <translation>بداياتها تالفة: {n}. ما تلفت بدايته يُحفظ من دون اسمك وخطتك، ولا يُحسب للخطة.</translation>
+        </message>
+        <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
             <translation>تعذر حفظ جزء منها: {why}. يبقى في مكانه، ويسألك Turnpost مرة أخرى في المرة القادمة.</translation>
@@ -9613,6 +9623,11 @@
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
             <translation>جارٍ حفظ ما فعلته ...</translation>
+        </message>
+        <message>
+            <source>Broken off, and too damaged at the beginning to tell whether it is yours or from trying the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: {count}.</source>
+            <comment>recover.unsure</comment>
+            <translation>انقطع قبل نهايته، وبدايته تالفة إلى حدّ لا يُعرف معه هل هو لك أم من تجربة المثال: {n}. يمكن حفظه، لكنه لا يُحسب للخطة. عدد التكرارات فيه: {count}.</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
@@ -10855,6 +10870,11 @@
             <translation>الجلسة التي تُسجَّل الآن ليست فيها.</translation>
         </message>
         <message>
+            <source>A copy of all of it also holds the clinic's keys, locked by their passphrase. Keep such a copy where nobody else gets at it.</source>
+            <comment>stored.copy.keys</comment>
+            <translation>النسخة من كل شيء تحوي أيضًا مفاتيح العيادة، مقفلة بعبارة المرور. احفظ هذه النسخة حيث لا يصل إليها أحد غيرك.</translation>
+        </message>
+        <message>
             <source>Zip files (*.zip)</source>
             <comment>stored.copy.kinds</comment>
             <translation>ملفات zip (*.zip)</translation>
@@ -11155,9 +11175,19 @@
             <translation>أي جلسة تريد حذفها؟</translation>
         </message>
         <message>
-            <source>Only your own account on this computer can read these files. They are not encrypted, unless the disk is.</source>
-            <comment>stored.who</comment>
-            <translation>حسابك وحده على هذا الحاسوب يستطيع قراءة هذه الملفات. وهي غير مشفّرة، إلا إذا كان القرص مشفّرًا.</translation>
+            <source>Other accounts on this computer may be able to read these files. They are not encrypted, unless the disk is. Whoever helps you with the computer can close the folder to others.</source>
+            <comment>stored.who.others</comment>
+            <translation>قد تستطيع حسابات أخرى على هذا الحاسوب قراءة هذه الملفات. وهي غير مشفّرة، إلا إذا كان القرص مشفّرًا. من يساعدك في الحاسوب يستطيع إغلاق المجلد أمام الآخرين.</translation>
+        </message>
+        <message>
+            <source>Only your own account on this computer can read these files, and an administrator's. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who.own</comment>
+            <translation>حسابك وحده على هذا الحاسوب يستطيع قراءة هذه الملفات، وحساب المسؤول عنه. وهي غير مشفّرة، إلا إذا كان القرص مشفّرًا.</translation>
+        </message>
+        <message>
+            <source>Turnpost can't tell which accounts on this computer can read these files. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who.unknown</comment>
+            <translation>لا يستطيع Turnpost معرفة الحسابات التي تستطيع قراءة هذه الملفات على هذا الحاسوب. وهي غير مشفّرة، إلا إذا كان القرص مشفّرًا.</translation>
         </message>
         <message>
             <source>Delete for good</source>
@@ -11430,6 +11460,21 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
+            <source>it lies behind a link</source>
+            <comment>told.behind_link</comment>
+            <translation>موجود خلف رابط</translation>
+        </message>
+        <message>
+            <source>{path}: could not be written ({why})</source>
+            <comment>told.broke_off</comment>
+            <translation>{path}: لم تمكن كتابته ({why})</translation>
+        </message>
+        <message>
+            <source>its links lead round in a circle</source>
+            <comment>told.circle</comment>
+            <translation>روابطه تدور في حلقة</translation>
+        </message>
+        <message>
             <source>{path}: lies in the folder that is copied, and would be deleted with it; choose another place</source>
             <comment>told.copy_inside</comment>
             <translation>{path}: في المجلد الذي يُنسخ، وستُحذف معه؛ اختر مكانًا آخر</translation>
@@ -11438,6 +11483,31 @@
             <source>there is nothing to copy</source>
             <comment>told.copy_nothing</comment>
             <translation>لا شيء يُنسخ</translation>
+        </message>
+        <message>
+            <source>the disk has a fault</source>
+            <comment>told.disk_fault</comment>
+            <translation>في القرص خلل</translation>
+        </message>
+        <message>
+            <source>the disk is full</source>
+            <comment>told.disk_full</comment>
+            <translation>القرص ممتلئ</translation>
+        </message>
+        <message>
+            <source>the disk is no longer connected</source>
+            <comment>told.disk_gone</comment>
+            <translation>القرص لم يعد موصولًا</translation>
+        </message>
+        <message>
+            <source>the disk does not answer</source>
+            <comment>told.disk_silent</comment>
+            <translation>القرص لا يستجيب</translation>
+        </message>
+        <message>
+            <source>{path}: the disk does not answer; try again in a moment</source>
+            <comment>told.disk_wait</comment>
+            <translation>{path}: القرص لا يستجيب؛ حاول مرة أخرى بعد لحظة</translation>
         </message>
         <message>
             <source>the measuring process ended while the set-up was being used</source>
@@ -11463,6 +11533,21 @@
             <source>{path}: is there already; name another file</source>
             <comment>told.file_there</comment>
             <translation>{path}: موجود هناك من قبل؛ اختر اسم ملف آخر</translation>
+        </message>
+        <message>
+            <source>its folder is gone</source>
+            <comment>told.folder_gone</comment>
+            <translation>مجلده لم يعد موجودًا</translation>
+        </message>
+        <message>
+            <source>another program is using it</source>
+            <comment>told.in_use</comment>
+            <translation>برنامج آخر يستخدمه الآن</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <comment>told.is_folder</comment>
+            <translation>هو مجلد</translation>
         </message>
         <message>
             <source>this is another camera than that of the kept set-up; do the whole set-up</source>
@@ -11510,6 +11595,11 @@
             <translation>لا توجد كاميرا ترى بهذا الاتساع أو بهذا الضيق؛ قِس مرة أخرى</translation>
         </message>
         <message>
+            <source>too many files are open</source>
+            <comment>told.many_open</comment>
+            <translation>عدد الملفات المفتوحة كبير جدًا</translation>
+        </message>
+        <message>
             <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
             <comment>told.mark_in</comment>
             <translation>تتطلب العلامة حركة مقدارها {turn} درجة؛ ضعها أقرب إلى الداخل</translation>
@@ -11520,6 +11610,81 @@
             <translation>تتطلب العلامة حركة مقدارها {turn} درجة؛ ضعها أبعد إلى الخارج</translation>
         </message>
         <message>
+            <source>the computer has too little memory</source>
+            <comment>told.memory</comment>
+            <translation>ذاكرة الحاسوب لا تكفي</translation>
+        </message>
+        <message>
+            <source>{path}: is a folder; name a file</source>
+            <comment>told.name_file</comment>
+            <translation>{path}: هو مجلد؛ اذكر اسم ملف</translation>
+        </message>
+        <message>
+            <source>the name is too long</source>
+            <comment>told.name_long</comment>
+            <translation>الاسم طويل جدًا</translation>
+        </message>
+        <message>
+            <source>something of this name is there already</source>
+            <comment>told.name_taken</comment>
+            <translation>يوجد هناك شيء بهذا الاسم من قبل</translation>
+        </message>
+        <message>
+            <source>the place on the network does not answer</source>
+            <comment>told.network_silent</comment>
+            <translation>المكان على الشبكة لا يستجيب</translation>
+        </message>
+        <message>
+            <source>it is not an ordinary file</source>
+            <comment>told.no_file</comment>
+            <translation>ليس ملفًا عاديًا</translation>
+        </message>
+        <message>
+            <source>{path}: the folder can't be made ({why})</source>
+            <comment>told.no_folder</comment>
+            <translation>{path}: لا يمكن إنشاء المجلد ({why})</translation>
+        </message>
+        <message>
+            <source>no file can have such a name</source>
+            <comment>told.no_name</comment>
+            <translation>لا يمكن أن يكون لملف مثل هذا الاسم</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written ({why}); choose another place</source>
+            <comment>told.no_place</comment>
+            <translation>{path}: لا تمكن الكتابة فيه ({why})؛ اختر مكانًا آخر</translation>
+        </message>
+        <message>
+            <source>this account has no right to it</source>
+            <comment>told.no_right</comment>
+            <translation>هذا الحساب لا يملك الحق في ذلك</translation>
+        </message>
+        <message>
+            <source>something else lies in it</source>
+            <comment>told.not_empty</comment>
+            <translation>فيه أشياء أخرى</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written to, nothing was taken in ({why})</source>
+            <comment>told.not_taken_in</comment>
+            <translation>{path}: لا تمكن الكتابة فيه، ولم يُستلم شيء ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written to, nothing was taken in ({why}); make room or choose another folder</source>
+            <comment>told.not_taken_in.room</comment>
+            <translation>{path}: لا تمكن الكتابة فيه، ولم يُستلم شيء ({why})؛ أفسح مكانًا أو اختر مجلدًا آخر</translation>
+        </message>
+        <message>
+            <source>it is not there</source>
+            <comment>told.not_there</comment>
+            <translation>غير موجود</translation>
+        </message>
+        <message>
+            <source>{path}: the note was not saved ({why})</source>
+            <comment>told.note</comment>
+            <translation>{path}: لم تُحفظ الملاحظة ({why})</translation>
+        </message>
+        <message>
             <source>nothing is being measured</source>
             <comment>told.nothing</comment>
             <translation>لا يُقاس شيء</translation>
@@ -11528,6 +11693,16 @@
             <source>the pictures of the other steps are gone; do the whole set-up</source>
             <comment>told.pictures_gone</comment>
             <translation>لم تعد صور الخطوات الأخرى موجودة؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>nothing can be changed there, only read</source>
+            <comment>told.read_only</comment>
+            <translation>لا يمكن تغيير شيء هناك، بل القراءة فقط</translation>
+        </message>
+        <message>
+            <source>a record could not be written</source>
+            <comment>told.record_lost</comment>
+            <translation>لم تمكن كتابة أحد السطور</translation>
         </message>
         <message>
             <source>Body, sitting</source>
@@ -11555,9 +11730,44 @@
             <translation>المشي</translation>
         </message>
         <message>
+            <source>it is too large</source>
+            <comment>told.too_large</comment>
+            <translation>كبير جدًا</translation>
+        </message>
+        <message>
+            <source>{path}: can't be deleted ({why})</source>
+            <comment>told.undeleted</comment>
+            <translation>{path}: لا يمكن حذفه ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be read ({why})</source>
+            <comment>told.unread</comment>
+            <translation>{path}: لا تمكن قراءته ({why})</translation>
+        </message>
+        <message>
+            <source>the folder can't be read ({why})</source>
+            <comment>told.unread.folder</comment>
+            <translation>لا يمكن قراءة المجلد ({why})</translation>
+        </message>
+        <message>
+            <source>can't be read ({why})</source>
+            <comment>told.unread.short</comment>
+            <translation>لا تمكن قراءته ({why})</translation>
+        </message>
+        <message>
             <source>the set-up could not be used ({why})</source>
             <comment>told.unusable</comment>
             <translation>لم يمكن استخدام الإعداد ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written ({why})</source>
+            <comment>told.unwritten</comment>
+            <translation>{path}: لا تمكن الكتابة فيه ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: is in use by another window; close that first</source>
+            <comment>told.window</comment>
+            <translation>{path}: تستخدمه نافذة أخرى؛ أغلقها أولًا</translation>
         </message>
         <message>
             <source>Back</source>

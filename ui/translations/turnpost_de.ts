@@ -3152,6 +3152,11 @@
             <translation>nicht lesbare Zeilen: {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known</comment>
+            <translation>nicht lesbare Zeilen: {count}, darunter die erste: wessen Sitzung es ist und nach welchem Plan, ist nicht bekannt</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} von {needed} Sitzungen</translation>
@@ -9570,6 +9575,11 @@
             <translation>Ihre Brille wirkt beim Nicken anders</translation>
         </message>
         <message>
+            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <comment>recover.damaged</comment>
+            <translation>Am Anfang beschädigt: {n}. Was dort beschädigt ist, wird ohne Ihren Namen und Plan gespeichert und zählt nicht für den Plan.</translation>
+        </message>
+        <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
             <translation>Ein Teil konnte nicht gespeichert werden: {why}. Er bleibt, wo er ist, und Turnpost fragt beim nächsten Mal wieder.</translation>
@@ -9613,6 +9623,11 @@
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
             <translation>Es wird gespeichert, was Sie gemacht haben ...</translation>
+        </message>
+        <message>
+            <source>Broken off, and too damaged at the beginning to tell whether it is yours or from trying the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: {count}.</source>
+            <comment>recover.unsure</comment>
+            <translation>Abgebrochen und am Anfang so beschädigt, dass sich nicht sagen lässt, ob es von Ihnen oder vom Ausprobieren des Beispiels ist: {n}. Es lässt sich speichern, zählt aber nicht für den Plan. Wiederholungen darin: {count}.</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
@@ -10855,6 +10870,11 @@
             <translation>Die Sitzung, die gerade aufgezeichnet wird, ist nicht darin.</translation>
         </message>
         <message>
+            <source>A copy of all of it also holds the clinic's keys, locked by their passphrase. Keep such a copy where nobody else gets at it.</source>
+            <comment>stored.copy.keys</comment>
+            <translation>Eine Kopie von allem enthält auch die Schlüssel der Praxis, mit ihrem Kennsatz verschlossen. Bewahren Sie eine solche Kopie so auf, dass sonst niemand an sie herankommt.</translation>
+        </message>
+        <message>
             <source>Zip files (*.zip)</source>
             <comment>stored.copy.kinds</comment>
             <translation>Zip-Dateien (*.zip)</translation>
@@ -11155,9 +11175,19 @@
             <translation>Welche Sitzung möchten Sie löschen?</translation>
         </message>
         <message>
-            <source>Only your own account on this computer can read these files. They are not encrypted, unless the disk is.</source>
-            <comment>stored.who</comment>
-            <translation>Nur Ihr eigenes Konto auf diesem Computer kann diese Dateien lesen. Verschlüsselt sind sie nicht, außer wenn die Festplatte es ist.</translation>
+            <source>Other accounts on this computer may be able to read these files. They are not encrypted, unless the disk is. Whoever helps you with the computer can close the folder to others.</source>
+            <comment>stored.who.others</comment>
+            <translation>Andere Konten auf diesem Computer können diese Dateien vielleicht lesen. Verschlüsselt sind sie nicht, außer wenn die Festplatte es ist. Wer Ihnen mit dem Computer hilft, kann den Ordner für andere schließen.</translation>
+        </message>
+        <message>
+            <source>Only your own account on this computer can read these files, and an administrator's. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who.own</comment>
+            <translation>Nur Ihr eigenes Konto auf diesem Computer kann diese Dateien lesen, und das eines Verwalters. Verschlüsselt sind sie nicht, außer wenn die Festplatte es ist.</translation>
+        </message>
+        <message>
+            <source>Turnpost can't tell which accounts on this computer can read these files. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who.unknown</comment>
+            <translation>Turnpost kann nicht sagen, welche Konten auf diesem Computer diese Dateien lesen können. Verschlüsselt sind sie nicht, außer wenn die Festplatte es ist.</translation>
         </message>
         <message>
             <source>Delete for good</source>
@@ -11430,6 +11460,21 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
+            <source>it lies behind a link</source>
+            <comment>told.behind_link</comment>
+            <translation>es liegt hinter einer Verknüpfung</translation>
+        </message>
+        <message>
+            <source>{path}: could not be written ({why})</source>
+            <comment>told.broke_off</comment>
+            <translation>{path}: ließ sich nicht schreiben ({why})</translation>
+        </message>
+        <message>
+            <source>its links lead round in a circle</source>
+            <comment>told.circle</comment>
+            <translation>seine Verknüpfungen führen im Kreis</translation>
+        </message>
+        <message>
             <source>{path}: lies in the folder that is copied, and would be deleted with it; choose another place</source>
             <comment>told.copy_inside</comment>
             <translation>{path}: liegt in dem Ordner, der kopiert wird, und würde mit ihm gelöscht; wählen Sie einen anderen Ort</translation>
@@ -11438,6 +11483,31 @@
             <source>there is nothing to copy</source>
             <comment>told.copy_nothing</comment>
             <translation>es gibt nichts zu kopieren</translation>
+        </message>
+        <message>
+            <source>the disk has a fault</source>
+            <comment>told.disk_fault</comment>
+            <translation>der Datenträger hat einen Fehler</translation>
+        </message>
+        <message>
+            <source>the disk is full</source>
+            <comment>told.disk_full</comment>
+            <translation>der Datenträger ist voll</translation>
+        </message>
+        <message>
+            <source>the disk is no longer connected</source>
+            <comment>told.disk_gone</comment>
+            <translation>der Datenträger ist nicht mehr verbunden</translation>
+        </message>
+        <message>
+            <source>the disk does not answer</source>
+            <comment>told.disk_silent</comment>
+            <translation>der Datenträger antwortet nicht</translation>
+        </message>
+        <message>
+            <source>{path}: the disk does not answer; try again in a moment</source>
+            <comment>told.disk_wait</comment>
+            <translation>{path}: der Datenträger antwortet nicht; versuchen Sie es gleich noch einmal</translation>
         </message>
         <message>
             <source>the measuring process ended while the set-up was being used</source>
@@ -11463,6 +11533,21 @@
             <source>{path}: is there already; name another file</source>
             <comment>told.file_there</comment>
             <translation>{path}: gibt es dort schon; nennen Sie eine andere Datei</translation>
+        </message>
+        <message>
+            <source>its folder is gone</source>
+            <comment>told.folder_gone</comment>
+            <translation>der Ordner dafür ist weg</translation>
+        </message>
+        <message>
+            <source>another program is using it</source>
+            <comment>told.in_use</comment>
+            <translation>ein anderes Programm benutzt es gerade</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <comment>told.is_folder</comment>
+            <translation>es ist ein Ordner</translation>
         </message>
         <message>
             <source>this is another camera than that of the kept set-up; do the whole set-up</source>
@@ -11510,6 +11595,11 @@
             <translation>keine Webcam sieht so weit oder so eng; messen Sie noch einmal</translation>
         </message>
         <message>
+            <source>too many files are open</source>
+            <comment>told.many_open</comment>
+            <translation>zu viele Dateien sind geöffnet</translation>
+        </message>
+        <message>
             <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
             <comment>told.mark_in</comment>
             <translation>die Marke verlangt eine Drehung von {turn} Grad; setzen Sie sie weiter nach innen</translation>
@@ -11520,6 +11610,81 @@
             <translation>die Marke verlangt eine Drehung von {turn} Grad; setzen Sie sie weiter nach außen</translation>
         </message>
         <message>
+            <source>the computer has too little memory</source>
+            <comment>told.memory</comment>
+            <translation>der Computer hat zu wenig Speicher</translation>
+        </message>
+        <message>
+            <source>{path}: is a folder; name a file</source>
+            <comment>told.name_file</comment>
+            <translation>{path}: ist ein Ordner; nennen Sie eine Datei</translation>
+        </message>
+        <message>
+            <source>the name is too long</source>
+            <comment>told.name_long</comment>
+            <translation>der Name ist zu lang</translation>
+        </message>
+        <message>
+            <source>something of this name is there already</source>
+            <comment>told.name_taken</comment>
+            <translation>etwas mit diesem Namen gibt es dort schon</translation>
+        </message>
+        <message>
+            <source>the place on the network does not answer</source>
+            <comment>told.network_silent</comment>
+            <translation>der Ort im Netzwerk antwortet nicht</translation>
+        </message>
+        <message>
+            <source>it is not an ordinary file</source>
+            <comment>told.no_file</comment>
+            <translation>es ist keine gewöhnliche Datei</translation>
+        </message>
+        <message>
+            <source>{path}: the folder can't be made ({why})</source>
+            <comment>told.no_folder</comment>
+            <translation>{path}: der Ordner lässt sich nicht anlegen ({why})</translation>
+        </message>
+        <message>
+            <source>no file can have such a name</source>
+            <comment>told.no_name</comment>
+            <translation>so kann keine Datei heißen</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written ({why}); choose another place</source>
+            <comment>told.no_place</comment>
+            <translation>{path}: lässt sich nicht schreiben ({why}); wählen Sie einen anderen Ort</translation>
+        </message>
+        <message>
+            <source>this account has no right to it</source>
+            <comment>told.no_right</comment>
+            <translation>dieses Konto hat kein Recht dazu</translation>
+        </message>
+        <message>
+            <source>something else lies in it</source>
+            <comment>told.not_empty</comment>
+            <translation>es liegt noch etwas anderes darin</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written to, nothing was taken in ({why})</source>
+            <comment>told.not_taken_in</comment>
+            <translation>{path}: lässt sich nicht beschreiben, nichts wurde übernommen ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written to, nothing was taken in ({why}); make room or choose another folder</source>
+            <comment>told.not_taken_in.room</comment>
+            <translation>{path}: lässt sich nicht beschreiben, nichts wurde übernommen ({why}); schaffen Sie Platz oder wählen Sie einen anderen Ordner</translation>
+        </message>
+        <message>
+            <source>it is not there</source>
+            <comment>told.not_there</comment>
+            <translation>es ist nicht da</translation>
+        </message>
+        <message>
+            <source>{path}: the note was not saved ({why})</source>
+            <comment>told.note</comment>
+            <translation>{path}: die Notiz wurde nicht gespeichert ({why})</translation>
+        </message>
+        <message>
             <source>nothing is being measured</source>
             <comment>told.nothing</comment>
             <translation>es wird nichts gemessen</translation>
@@ -11528,6 +11693,16 @@
             <source>the pictures of the other steps are gone; do the whole set-up</source>
             <comment>told.pictures_gone</comment>
             <translation>die Bilder der anderen Schritte sind nicht mehr da; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>nothing can be changed there, only read</source>
+            <comment>told.read_only</comment>
+            <translation>dort lässt sich nichts ändern, nur lesen</translation>
+        </message>
+        <message>
+            <source>a record could not be written</source>
+            <comment>told.record_lost</comment>
+            <translation>eine Zeile ließ sich nicht schreiben</translation>
         </message>
         <message>
             <source>Body, sitting</source>
@@ -11555,9 +11730,44 @@
             <translation>Gehen</translation>
         </message>
         <message>
+            <source>it is too large</source>
+            <comment>told.too_large</comment>
+            <translation>es ist zu groß</translation>
+        </message>
+        <message>
+            <source>{path}: can't be deleted ({why})</source>
+            <comment>told.undeleted</comment>
+            <translation>{path}: lässt sich nicht löschen ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be read ({why})</source>
+            <comment>told.unread</comment>
+            <translation>{path}: lässt sich nicht lesen ({why})</translation>
+        </message>
+        <message>
+            <source>the folder can't be read ({why})</source>
+            <comment>told.unread.folder</comment>
+            <translation>der Ordner lässt sich nicht lesen ({why})</translation>
+        </message>
+        <message>
+            <source>can't be read ({why})</source>
+            <comment>told.unread.short</comment>
+            <translation>lässt sich nicht lesen ({why})</translation>
+        </message>
+        <message>
             <source>the set-up could not be used ({why})</source>
             <comment>told.unusable</comment>
             <translation>die Einrichtung ließ sich nicht verwenden ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written ({why})</source>
+            <comment>told.unwritten</comment>
+            <translation>{path}: lässt sich nicht schreiben ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: is in use by another window; close that first</source>
+            <comment>told.window</comment>
+            <translation>{path}: wird von einem anderen Fenster benutzt; schließen Sie erst dieses</translation>
         </message>
         <message>
             <source>Back</source>

@@ -3152,6 +3152,11 @@
             <translation>líneas que no se pudieron leer: {count}</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known</comment>
+            <translation>líneas que no se pudieron leer: {count}, entre ellas la primera: no se sabe de quién es ni de qué plan</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} de {needed} sesiones</translation>
@@ -9570,6 +9575,11 @@
             <translation>sus gafas cambian cuando mueve la cabeza arriba y abajo</translation>
         </message>
         <message>
+            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <comment>recover.damaged</comment>
+            <translation>Con el principio dañado: {n}. Lo que está dañado ahí se guarda sin su nombre ni su plan, y no cuenta para el plan.</translation>
+        </message>
+        <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
             <comment>recover.failed</comment>
             <translation>Una parte no se pudo guardar: {why}. Se queda donde está, y Turnpost volverá a preguntar la próxima vez.</translation>
@@ -9613,6 +9623,11 @@
             <source>Saving what you did ...</source>
             <comment>recover.saving</comment>
             <translation>Guardando lo que hizo ...</translation>
+        </message>
+        <message>
+            <source>Broken off, and too damaged at the beginning to tell whether it is yours or from trying the sample: {n}. It can be saved, but does not count for the plan. Repetitions in it: {count}.</source>
+            <comment>recover.unsure</comment>
+            <translation>Interrumpido, y con el principio tan dañado que no se puede saber si es suyo o de probar el ejemplo: {n}. Se puede guardar, pero no cuenta para el plan. Repeticiones que contiene: {count}.</translation>
         </message>
         <message>
             <source>You feel dizzy today, so you stay on your chair.</source>
@@ -10855,6 +10870,11 @@
             <translation>La sesión que se está grabando ahora no está en ella.</translation>
         </message>
         <message>
+            <source>A copy of all of it also holds the clinic's keys, locked by their passphrase. Keep such a copy where nobody else gets at it.</source>
+            <comment>stored.copy.keys</comment>
+            <translation>Una copia de todo lleva también las llaves de la clínica, cerradas con su frase de paso. Guarde esa copia donde nadie más pueda llegar a ella.</translation>
+        </message>
+        <message>
             <source>Zip files (*.zip)</source>
             <comment>stored.copy.kinds</comment>
             <translation>Archivos zip (*.zip)</translation>
@@ -11155,9 +11175,19 @@
             <translation>¿Qué sesión quiere borrar?</translation>
         </message>
         <message>
-            <source>Only your own account on this computer can read these files. They are not encrypted, unless the disk is.</source>
-            <comment>stored.who</comment>
-            <translation>Solo su propia cuenta en este ordenador puede leer estos archivos. No están cifrados, a no ser que lo esté el disco.</translation>
+            <source>Other accounts on this computer may be able to read these files. They are not encrypted, unless the disk is. Whoever helps you with the computer can close the folder to others.</source>
+            <comment>stored.who.others</comment>
+            <translation>Es posible que otras cuentas de este ordenador puedan leer estos archivos. No están cifrados, a no ser que lo esté el disco. Quien le ayude con el ordenador puede cerrar la carpeta a los demás.</translation>
+        </message>
+        <message>
+            <source>Only your own account on this computer can read these files, and an administrator's. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who.own</comment>
+            <translation>Solo su propia cuenta en este ordenador puede leer estos archivos, y la de un administrador. No están cifrados, a no ser que lo esté el disco.</translation>
+        </message>
+        <message>
+            <source>Turnpost can't tell which accounts on this computer can read these files. They are not encrypted, unless the disk is.</source>
+            <comment>stored.who.unknown</comment>
+            <translation>Turnpost no puede saber qué cuentas de este ordenador pueden leer estos archivos. No están cifrados, a no ser que lo esté el disco.</translation>
         </message>
         <message>
             <source>Delete for good</source>
@@ -11430,6 +11460,21 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
+            <source>it lies behind a link</source>
+            <comment>told.behind_link</comment>
+            <translation>está detrás de un enlace</translation>
+        </message>
+        <message>
+            <source>{path}: could not be written ({why})</source>
+            <comment>told.broke_off</comment>
+            <translation>{path}: no se pudo escribir ({why})</translation>
+        </message>
+        <message>
+            <source>its links lead round in a circle</source>
+            <comment>told.circle</comment>
+            <translation>sus enlaces dan vueltas en círculo</translation>
+        </message>
+        <message>
             <source>{path}: lies in the folder that is copied, and would be deleted with it; choose another place</source>
             <comment>told.copy_inside</comment>
             <translation>{path}: está en la carpeta que se copia, y se borraría con ella; elija otro lugar</translation>
@@ -11438,6 +11483,31 @@
             <source>there is nothing to copy</source>
             <comment>told.copy_nothing</comment>
             <translation>no hay nada que copiar</translation>
+        </message>
+        <message>
+            <source>the disk has a fault</source>
+            <comment>told.disk_fault</comment>
+            <translation>el disco tiene un fallo</translation>
+        </message>
+        <message>
+            <source>the disk is full</source>
+            <comment>told.disk_full</comment>
+            <translation>el disco está lleno</translation>
+        </message>
+        <message>
+            <source>the disk is no longer connected</source>
+            <comment>told.disk_gone</comment>
+            <translation>el disco ya no está conectado</translation>
+        </message>
+        <message>
+            <source>the disk does not answer</source>
+            <comment>told.disk_silent</comment>
+            <translation>el disco no responde</translation>
+        </message>
+        <message>
+            <source>{path}: the disk does not answer; try again in a moment</source>
+            <comment>told.disk_wait</comment>
+            <translation>{path}: el disco no responde; inténtelo otra vez dentro de un momento</translation>
         </message>
         <message>
             <source>the measuring process ended while the set-up was being used</source>
@@ -11463,6 +11533,21 @@
             <source>{path}: is there already; name another file</source>
             <comment>told.file_there</comment>
             <translation>{path}: ya existe; elija otro nombre de archivo</translation>
+        </message>
+        <message>
+            <source>its folder is gone</source>
+            <comment>told.folder_gone</comment>
+            <translation>su carpeta ya no está</translation>
+        </message>
+        <message>
+            <source>another program is using it</source>
+            <comment>told.in_use</comment>
+            <translation>otro programa lo está usando</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <comment>told.is_folder</comment>
+            <translation>es una carpeta</translation>
         </message>
         <message>
             <source>this is another camera than that of the kept set-up; do the whole set-up</source>
@@ -11510,6 +11595,11 @@
             <translation>ninguna cámara web ve tan ancho o tan estrecho; mida otra vez</translation>
         </message>
         <message>
+            <source>too many files are open</source>
+            <comment>told.many_open</comment>
+            <translation>hay demasiados archivos abiertos</translation>
+        </message>
+        <message>
             <source>the mark would ask for a turn of {turn} degrees; put it farther in</source>
             <comment>told.mark_in</comment>
             <translation>la marca pediría un giro de {turn} grados; póngala más hacia dentro</translation>
@@ -11520,6 +11610,81 @@
             <translation>la marca pediría un giro de {turn} grados; póngala más hacia fuera</translation>
         </message>
         <message>
+            <source>the computer has too little memory</source>
+            <comment>told.memory</comment>
+            <translation>el ordenador tiene poca memoria</translation>
+        </message>
+        <message>
+            <source>{path}: is a folder; name a file</source>
+            <comment>told.name_file</comment>
+            <translation>{path}: es una carpeta; indique un archivo</translation>
+        </message>
+        <message>
+            <source>the name is too long</source>
+            <comment>told.name_long</comment>
+            <translation>el nombre es demasiado largo</translation>
+        </message>
+        <message>
+            <source>something of this name is there already</source>
+            <comment>told.name_taken</comment>
+            <translation>ya hay algo con ese nombre</translation>
+        </message>
+        <message>
+            <source>the place on the network does not answer</source>
+            <comment>told.network_silent</comment>
+            <translation>el lugar de la red no responde</translation>
+        </message>
+        <message>
+            <source>it is not an ordinary file</source>
+            <comment>told.no_file</comment>
+            <translation>no es un archivo corriente</translation>
+        </message>
+        <message>
+            <source>{path}: the folder can't be made ({why})</source>
+            <comment>told.no_folder</comment>
+            <translation>{path}: no se puede crear la carpeta ({why})</translation>
+        </message>
+        <message>
+            <source>no file can have such a name</source>
+            <comment>told.no_name</comment>
+            <translation>ningún archivo puede llamarse así</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written ({why}); choose another place</source>
+            <comment>told.no_place</comment>
+            <translation>{path}: no se puede escribir ({why}); elija otro lugar</translation>
+        </message>
+        <message>
+            <source>this account has no right to it</source>
+            <comment>told.no_right</comment>
+            <translation>esta cuenta no tiene permiso para ello</translation>
+        </message>
+        <message>
+            <source>something else lies in it</source>
+            <comment>told.not_empty</comment>
+            <translation>hay otras cosas dentro</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written to, nothing was taken in ({why})</source>
+            <comment>told.not_taken_in</comment>
+            <translation>{path}: no se puede escribir ahí, no se incorporó nada ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written to, nothing was taken in ({why}); make room or choose another folder</source>
+            <comment>told.not_taken_in.room</comment>
+            <translation>{path}: no se puede escribir ahí, no se incorporó nada ({why}); haga sitio o elija otra carpeta</translation>
+        </message>
+        <message>
+            <source>it is not there</source>
+            <comment>told.not_there</comment>
+            <translation>no está ahí</translation>
+        </message>
+        <message>
+            <source>{path}: the note was not saved ({why})</source>
+            <comment>told.note</comment>
+            <translation>{path}: la nota no se guardó ({why})</translation>
+        </message>
+        <message>
             <source>nothing is being measured</source>
             <comment>told.nothing</comment>
             <translation>no se está midiendo nada</translation>
@@ -11528,6 +11693,16 @@
             <source>the pictures of the other steps are gone; do the whole set-up</source>
             <comment>told.pictures_gone</comment>
             <translation>ya no están las imágenes de los otros pasos; haga toda la preparación</translation>
+        </message>
+        <message>
+            <source>nothing can be changed there, only read</source>
+            <comment>told.read_only</comment>
+            <translation>ahí no se puede cambiar nada, solo leer</translation>
+        </message>
+        <message>
+            <source>a record could not be written</source>
+            <comment>told.record_lost</comment>
+            <translation>no se pudo escribir una línea</translation>
         </message>
         <message>
             <source>Body, sitting</source>
@@ -11555,9 +11730,44 @@
             <translation>Caminar</translation>
         </message>
         <message>
+            <source>it is too large</source>
+            <comment>told.too_large</comment>
+            <translation>es demasiado grande</translation>
+        </message>
+        <message>
+            <source>{path}: can't be deleted ({why})</source>
+            <comment>told.undeleted</comment>
+            <translation>{path}: no se puede borrar ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be read ({why})</source>
+            <comment>told.unread</comment>
+            <translation>{path}: no se puede leer ({why})</translation>
+        </message>
+        <message>
+            <source>the folder can't be read ({why})</source>
+            <comment>told.unread.folder</comment>
+            <translation>no se puede leer la carpeta ({why})</translation>
+        </message>
+        <message>
+            <source>can't be read ({why})</source>
+            <comment>told.unread.short</comment>
+            <translation>no se puede leer ({why})</translation>
+        </message>
+        <message>
             <source>the set-up could not be used ({why})</source>
             <comment>told.unusable</comment>
             <translation>la preparación no se pudo usar ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: can't be written ({why})</source>
+            <comment>told.unwritten</comment>
+            <translation>{path}: no se puede escribir ({why})</translation>
+        </message>
+        <message>
+            <source>{path}: is in use by another window; close that first</source>
+            <comment>told.window</comment>
+            <translation>{path}: lo está usando otra ventana; ciérrela primero</translation>
         </message>
         <message>
             <source>Back</source>

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QDateTime, QLocale, Qt
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -65,15 +67,10 @@ def note_text(recovering: Recovering, *, named: bool = True) -> str:
 
 
 def _stage_text(recovering: Recovering, *, named: bool) -> str:
-    found, folders = recovering.found, recovering.folders
+    folders = recovering.folders
     match recovering.stage:
-        case Stage.offered if len(found) == 1:
-            return words.say(
-                "recover.one", when=_when(found[0]), count=words.number(found[0].repetitions)
-            )
         case Stage.offered:
-            count = sum(s.repetitions for s in found)
-            return words.say("recover.many", n=words.number(len(found)), count=words.number(count))
+            return _offer(recovering.found)
         case Stage.saving:
             return words.say("recover.saving")
         case Stage.saved if not named:
@@ -84,9 +81,28 @@ def _stage_text(recovering: Recovering, *, named: bool) -> str:
             place = folders[0] if len(folders) == 1 else folders[0].parent
             return words.say("recover.saved", folder=shown_path(place))
         case Stage.failed:
-            return words.say("recover.failed", why=recovering.why)
+            return words.say("recover.failed", why=words.told(recovering.why))
         case _:
             return ""
+
+
+def _offer(found: Sequence[Interrupted]) -> str:
+    """What broke off; what may be nobody's is told apart, and so are its repetitions."""
+    own = [s for s in found if not s.unsure]
+    unsure = [s for s in found if s.unsure]
+    damaged = len([s for s in own if s.damaged])
+    said = []
+    if len(own) == 1:
+        count = words.number(own[0].repetitions)
+        said.append(words.say("recover.one", when=_when(own[0]), count=count))
+    elif own:
+        said.append(words.say("recover.many", n=len(own), count=sum(s.repetitions for s in own)))
+    if damaged:
+        said.append(words.say("recover.damaged", n=damaged))
+    if unsure:
+        count_unsure = sum(s.repetitions for s in unsure)
+        said.append(words.say("recover.unsure", n=len(unsure), count=count_unsure))
+    return " ".join(said)
 
 
 def _when(session: Interrupted) -> str:

@@ -1,0 +1,87 @@
+"""What the system refuses is said in our own words, in every language, wherever it is shown."""
+
+from __future__ import annotations
+
+import ast
+import errno
+import os
+from pathlib import Path
+
+import pytest
+
+import calibration
+import tracker
+import ui
+from tests.ui.fakes import Make
+from tracker.errors import SYSTEM_REASONS, InputError, system_reason
+from ui import words
+from ui.languages import CODES
+from ui.told_words import TOLD_WORDS
+
+#: What only the command line says, which speaks English.
+TERMINAL = ("ui/posting", "ui/commands", "ui/bench", "ui/desktop_entry.py", "vision/cameras.py")
+
+
+def sentences() -> set[str]:
+    """Every sentence in which a reason of the system stands, other fields as ``{path}``."""
+    found = set()
+    for package in (tracker, calibration, ui):
+        for path in Path(package.__path__[0]).rglob("*.py"):
+            if any(part in path.as_posix() for part in TERMINAL):
+                continue
+            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+                if isinstance(node, ast.JoinedStr) and "system_reason(" in ast.unparse(node):
+                    found.add("".join(map(_part, node.values)))
+    return found
+
+
+def _part(node: ast.expr) -> str:
+    if isinstance(node, ast.Constant):
+        return str(node.value)
+    return "{why}" if "system_reason(" in ast.unparse(node) else "{path}"
+
+
+def test_every_sentence_and_every_reason_can_be_said() -> None:
+    said = set(TOLD_WORDS.values())
+    assert len(sentences()) >= 8 and sentences() - said == set()
+    assert set(SYSTEM_REASONS) - said == set()
+
+
+def test_no_page_takes_the_words_of_the_system() -> None:
+    # The launcher runs before any of us is installed.
+    theirs = {"errors.py", "start.py", "inputs.py"}
+    for package in (tracker, calibration, ui):
+        for path in Path(package.__path__[0]).rglob("*.py"):
+            if path.name not in theirs:
+                assert "strerror" not in path.read_text(encoding="utf-8"), path
+
+
+@pytest.mark.parametrize("language", [c for c in CODES if c != "en"])
+@pytest.mark.parametrize("number", [errno.EACCES, errno.ENOSPC, errno.EROFS, errno.ENOENT])
+def test_a_refusal_is_told_whole_in_the_language(make: Make, number: int, language: str) -> None:
+    make(language=language)
+    reason = system_reason(OSError(number, os.strerror(number)))
+    told = words.told(f"/somewhere/a.zip: can't be read ({reason})")
+    assert "a.zip" in told and words.told(reason) in told
+    assert words.told(reason) != reason and reason not in told and "can't" not in told
+    assert os.strerror(number) not in told
+
+
+def test_what_nobody_knows_keeps_its_words() -> None:
+    assert system_reason(OSError(9999, "something odd")) == "something odd"
+    assert system_reason(OSError()) == "OSError" and system_reason(ValueError("so")) == "so"
+
+
+def test_windows_own_number_of_a_file_in_use_is_known() -> None:
+    error = PermissionError(errno.EACCES, "Zugriff verweigert")
+    assert system_reason(error) == "this account has no right to it"
+    error.winerror = 32
+    assert system_reason(error) == "another program is using it"
+
+
+def test_a_refusal_that_nobody_caught_is_told_like_any_other(make: Make) -> None:
+    make(language="de")
+    full = OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), "/somewhere/x")
+    assert words.failed(full) == words.say("told.disk_full")
+    assert words.failed(InputError("there is nothing to copy")) == words.say("told.copy_nothing")
+    assert "KeyError" in words.failed(KeyError("x"))
