@@ -48,7 +48,7 @@ from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary, save_summary
 from tracker.session.trace import load_trace, save_trace
 from ui.bench.photos import photos_table
-from ui.lens_store import load_lens, load_mark
+from ui.setup.lens_store import load_lens, load_mark
 
 MOST_S, MOST_MB = 1.0, 200.0
 Read = Callable[[Path], object]

@@ -20,7 +20,7 @@ from tracker.targets import SWING_LEAST_DEG, Point3
 #: choice).
 LEAST_MM, MOST_MM = 900.0, 3000.0
 #: How far to each side of straight ahead the eyes are read: the looks of a set-up go 12
-#: degrees out (derived from the looks of ``ui.asked_setup``: what was never seen in a
+#: degrees out (derived from the looks of ``ui.session.asked_setup``: what was never seen in a
 #: set-up can only be guessed).
 EYES_MOST_DEG = 12.0
 #: Least half of the angle between two marks for eyes alone: with 4 degrees to each side a jump

@@ -30,8 +30,8 @@ from ui.pages.practice import PracticePage
 from ui.pages.task import TaskPage
 from ui.pages.welcome import WelcomePage
 from ui.ports import Baseline, ClipPlan, World
-from ui.session_first import STEPS
-from ui.session_flow import LIVE_PHASES, Director, Phase
+from ui.session.first import STEPS
+from ui.session.flow import LIVE_PHASES, Director, Phase
 from ui.settings import Settings
 from ui.share import text_percent
 from ui.shortcuts import let_work, make_shortcuts

@@ -12,7 +12,7 @@ from PySide6.QtCore import QCoreApplication, QObject, QTimer
 
 from tracker.errors import RunError
 from ui.app import Window
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 #: How long each resting page stays, so that one can see it.
 LOOK_S = 1.5

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 
 from ui.ports import Baseline
-from ui.session_state import Phase
+from ui.session.state import Phase
 
 if TYPE_CHECKING:
     from ui.app import Window

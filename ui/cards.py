@@ -34,9 +34,9 @@ from tracker.practice.tasks import (
 from tracker.session.weekly import FALLS
 from ui import words
 from ui.card import Card, Option
-from ui.hands_free import stop_key
 from ui.manner import care_keys, form_of, how_of, other_posture, wall_words
-from ui.wall_card import wall_card
+from ui.session.hands_free import stop_key
+from ui.setup.wall_card import wall_card
 
 #: More of what the camera doesn't see would be too much to read before a set.
 UNSEEN_MOST = 2

@@ -19,7 +19,7 @@ from ui.plan_in_use import (
     plan_in_use,
 )
 from ui.ports import Runner
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.settings import Settings
 
 

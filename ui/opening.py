@@ -112,8 +112,8 @@ class _Opener:
         """Show a window; ``sharing``: in the layout for a call."""
         from ui.pages.stored import StoredPage
         from ui.screen_reader import QtScreenReader
-        from ui.sound import make_beats
-        from ui.voice import make_voice
+        from ui.sounds.sound import make_beats
+        from ui.sounds.voice import make_voice
         from ui.wiring import clip_plan, demo_clip, make_world
 
         window = Window(

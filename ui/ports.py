@@ -23,7 +23,7 @@ from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary_file import Summary
 from tracker.vision.messages import Message, SourceState, SourceStats
-from ui.beats import Tempo
+from ui.sounds.beats import Tempo
 
 
 class ServiceLike(Protocol):

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QKeySequence, QShortcut
 
 from ui.keys import KEYS, Key
-from ui.session_flow import Director
+from ui.session.flow import Director
 
 if TYPE_CHECKING:
     from ui.app import Window

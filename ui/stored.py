@@ -33,7 +33,7 @@ def delete_for_good(stored: Stored, items: Iterable[Item]) -> Deleted:
     """Delete some of it; what a mark on the wall showed for a face goes with that face."""
     from tracker.errors import TurnpostError
     from ui.camera_file import FILE
-    from ui.lens_store import keep_mark
+    from ui.setup.lens_store import keep_mark
 
     done = delete(stored, items)
     left = list(done.left)

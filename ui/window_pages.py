@@ -29,7 +29,7 @@ from ui.pages.tools import ToolsPage
 from ui.pages.welcome import WelcomePage
 from ui.pages.well import WellPage
 from ui.ports import Runner
-from ui.session_flow import Director, Phase
+from ui.session.flow import Director, Phase
 
 if TYPE_CHECKING:
     from ui.app import Window

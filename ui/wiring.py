@@ -33,8 +33,6 @@ from tracker.session.stage import Step, load_stage_log, stage_path_of
 from tracker.session.summary_file import Summary
 from tracker.vision.messages import CameraSource, ClipSource, LazyFactory, SourceState
 from ui import background
-from ui.beats import beats_until
-from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.ports import (
     Baseline,
     BeatsLike,
@@ -50,6 +48,8 @@ from ui.ports import (
     VoiceLike,
     World,
 )
+from ui.setup.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
+from ui.sounds.beats import beats_until
 
 #: The folder of the kept profiles.
 PROFILES = "profiles"

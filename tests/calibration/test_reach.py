@@ -13,7 +13,7 @@ from tracker.session.stage import Step, load_stage_log, setup_steps, stage_path_
 from tracker.vision.clips import open_clip
 from tracker.vision.observer import Observation
 from ui.bench.truth import load_truth
-from ui.setup_reach import ALLOWED_DEG, SIDES, ReachWatch, Wanted
+from ui.setup.reach import ALLOWED_DEG, SIDES, ReachWatch, Wanted
 
 Seen = tuple[list[Observation], list[Step]]
 COLUMNS = {"turn_slowly": "head_yaw_deg", "nod_slowly": "head_pitch_deg"}

@@ -20,10 +20,10 @@ from tracker.session.live import SessionInfo
 from tracker.session.lock import LOCK_NAME, OnlyCopy
 from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, save_session
 from ui import wiring
-from ui.lens_store import keep_lens, keep_mark
 from ui.plan_in_use import keep_plan_in_use
 from ui.ports import CameraChoice
 from ui.settings import Settings
+from ui.setup.lens_store import keep_lens, keep_mark
 
 CAMERA = CameraChoice(0, "Camera of the lid", "usb-1")
 DAYS = ("2026-11-03", "2026-11-20", "2026-11-24")

@@ -32,10 +32,10 @@ from tracker.session.stage import SETUP_STEPS, load_stage_log, stage_path_of
 from tracker.vision.clips import open_clip
 from tracker.vision.messages import Begin, LazyFactory, SourceState, SourceStats
 from tracker.vision.service import Limits, Service
-from ui import asked
 from ui.app import Window
 from ui.geometry import FieldExtent
 from ui.ports import ServiceLike, World
+from ui.session import asked
 
 CLIP = shipped_clip("turns-good")
 LOG = load_stage_log(stage_path_of(CLIP))

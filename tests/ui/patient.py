@@ -17,7 +17,7 @@ from tracker.sample import Sample
 from tracker.session.summary_file import Summary
 from ui import words
 from ui.app import Window
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 ENTER, SPACE, TAB = Qt.Key.Key_Return, Qt.Key.Key_Space, Qt.Key.Key_Tab
 

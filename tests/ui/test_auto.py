@@ -17,7 +17,7 @@ from tracker.vision.messages import SourceChanged, SourceState
 from ui import auto, cli, wiring
 from ui.app import Window
 from ui.ports import ClipPlan
-from ui.session_flow import Director, Phase
+from ui.session.flow import Director, Phase
 from ui.settings import Settings
 
 Run = Callable[[], int]

@@ -12,8 +12,8 @@ from hypothesis import strategies as st
 from PySide6.QtCore import QBuffer
 from PySide6.QtMultimedia import QAudioFormat
 
-from ui.beats import Tempo, beat_times_s, beats_until, shown_side
-from ui.sound import (
+from ui.sounds.beats import Tempo, beat_times_s, beats_until, shown_side
+from ui.sounds.sound import (
     LEFT_HZ,
     RATE_HZ,
     RIGHT_HZ,
@@ -158,7 +158,7 @@ def test_a_machine_without_sound_is_known_and_stays_silent(
     (tmp_path / "run/user/1/pulse").mkdir(parents=True)
     (tmp_path / "run/user/1/pulse/native").touch()
     assert has_sound_device(tmp_path)
-    monkeypatch.setattr("ui.sound.has_sound_device", lambda: False)
+    monkeypatch.setattr("ui.sounds.sound.has_sound_device", lambda: False)
     beats = make_beats()
     beats.start(60.0, 5.0)
     beats.stop()

@@ -19,7 +19,7 @@ from ui import words
 from ui.app import Window
 from ui.begun_from_desk import begin_baseline
 from ui.ports import Baseline, Job
-from ui.session_flow import Director, Dose, Phase
+from ui.session.flow import Director, Dose, Phase
 
 OTHER = {"plan_id": "p99", "person": "P-99"}
 

@@ -22,8 +22,8 @@ from ui import words
 from ui.desk.moments import marks_of
 from ui.desk.session_data import SessionView, SetView
 from ui.keys import KEYS
-from ui.session_call import MARK_SHOWN_S
-from ui.session_flow import Phase
+from ui.session.call import MARK_SHOWN_S
+from ui.session.flow import Phase
 from ui.widgets.call_panel import ACTIONS
 
 Begin = Callable[..., Person]

@@ -18,8 +18,8 @@ from tracker.sample import Sample
 from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
 from ui.app import SMALLEST
-from ui.session_flow import TROUBLES, Phase
-from ui.session_lost import LOST_S
+from ui.session.flow import TROUBLES, Phase
+from ui.session.lost import LOST_S
 
 Begin = Callable[..., Person]
 GONE = sorted(TROUBLES | {SourceState.silent, SourceState.restarting})

@@ -19,8 +19,8 @@ from tracker.session.projections import session_record
 from tracker.session.summary import summarise
 from tracker.vision.messages import FitFailed, SourceState
 from ui import words
-from ui.session_flow import Dose, Phase
-from ui.session_lost import LOST_S
+from ui.session.flow import Dose, Phase
+from ui.session.lost import LOST_S
 
 Begin = Callable[..., Person]
 

@@ -15,8 +15,8 @@ from tests.ui.test_share_holds import in_call
 from tracker.plan.model import Entry
 from tracker.vision.messages import FitFailed, SourceState
 from ui import words
-from ui.session_flow import Dose, Phase
-from ui.session_lost import LOST_S
+from ui.session.flow import Dose, Phase
+from ui.session.lost import LOST_S
 
 Begin = Callable[..., Person]
 

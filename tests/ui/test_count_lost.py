@@ -25,8 +25,8 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.app import SMALLEST
 from ui.reading import session_rows
-from ui.session_flow import Phase
-from ui.session_lost import LOST_S
+from ui.session.flow import Phase
+from ui.session.lost import LOST_S
 
 Begin = Callable[..., Person]
 SEAT_MM = plan_of(TURNS).seat_distance_mm

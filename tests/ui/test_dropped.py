@@ -26,8 +26,8 @@ from ui import theme, words
 from ui.cards import card_of
 from ui.pages.well import WellPage
 from ui.ports import NoVoice
-from ui.session_setup import OFFERED
-from ui.twice import TWICE_S
+from ui.session.setup import OFFERED
+from ui.session.twice import TWICE_S
 from ui.widgets.basic import Words
 
 Begin = Callable[..., Person]

@@ -43,8 +43,8 @@ from ui.editor.rows import PLAN, SAFETY, SYMPTOMS
 from ui.editor.window import EditorWindow
 from ui.keys import KEYS, PAGE_KEYS
 from ui.ports import Baseline
-from ui.session_first import OVERVIEW, STEPS
-from ui.session_flow import Phase
+from ui.session.first import OVERVIEW, STEPS
+from ui.session.flow import Phase
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Stepper
 from ui.widgets.field import TargetField

@@ -17,10 +17,10 @@ from tracker.plan.model import Entry, SymptomRules
 from tracker.plan.offering import REFUSALS
 from tracker.plan.symptoms import Start, judge_set
 from ui import words
-from ui.exercise_words import EXERCISE_WORDS
 from ui.manner import care_keys, form_of, how_of
-from ui.manner_words import MANNER_WORDS
-from ui.safety_words import SAFETY_WORDS
+from ui.words.exercise import EXERCISE_WORDS
+from ui.words.manner import MANNER_WORDS
+from ui.words.safety import SAFETY_WORDS
 
 #: About reading age 10 is US grade 5; one grade is left for how roughly syllables are counted.
 MOST_GRADE = 6.0

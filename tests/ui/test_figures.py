@@ -20,7 +20,7 @@ from ui.figures.model import MOST_A_SECOND, Key, Movement, Pose
 from ui.figures.movements import MOVEMENTS
 from ui.figures.paint import VIEWS, paint
 from ui.figures.places import PLACES
-from ui.session_flow import Dose, Phase
+from ui.session.flow import Dose, Phase
 from ui.settings import Settings
 from ui.widgets.moving import MovementPicture
 

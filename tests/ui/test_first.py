@@ -27,11 +27,11 @@ from tracker.session.summary_file import load_summary
 from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
 from ui.figures.places import PLACES
-from ui.first_try import try_plan
 from ui.languages import LANGUAGES
 from ui.pages import first as first_page
-from ui.session_first import OVERVIEW, STEPS
-from ui.session_flow import Phase
+from ui.session.first import OVERVIEW, STEPS
+from ui.session.first_try import try_plan
+from ui.session.flow import Phase
 from ui.widgets.basic import Words
 from ui.wiring import make_planned
 

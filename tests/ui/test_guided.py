@@ -18,7 +18,7 @@ from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskAfterSet, AskReader, AskSound, DoSet, Over, Prepare
 from ui import words
-from ui.guiding import Guiding
+from ui.session.guiding import Guiding
 from ui.words import WORDS
 
 Begin = Callable[..., Person]

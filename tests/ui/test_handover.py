@@ -24,7 +24,7 @@ from ui import words
 from ui.app import Window
 from ui.plan_in_use import plan_in_use
 from ui.ports import Job
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 
 @pytest.fixture

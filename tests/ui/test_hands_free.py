@@ -22,7 +22,8 @@ from tracker.sample import Sample
 from tracker.session.projections import session_record
 from tracker.session.said import after_drop_of
 from ui.cards import card_of
-from ui.hands_free import (
+from ui.session.flow import Phase
+from ui.session.hands_free import (
     AGAIN_S,
     LOOK_EVERY_S,
     SAT_MM,
@@ -34,8 +35,7 @@ from ui.hands_free import (
     stops_by_leaving,
     stops_by_sight,
 )
-from ui.out_of_sight import ANSWER_S, GONE_S, LEFT_S
-from ui.session_flow import Phase
+from ui.session.out_of_sight import ANSWER_S, GONE_S, LEFT_S
 
 Height = Callable[[float], float | None]
 

@@ -10,7 +10,8 @@ from pathlib import Path
 import pytest
 
 from tracker.errors import InputError, RunError
-from ui import cli, desktop_entry, installed, start, voice_apart
+from ui import cli, desktop_entry, installed, start
+from ui.sounds import voice_apart
 
 
 @pytest.fixture
@@ -177,8 +178,8 @@ def test_a_frozen_program_is_its_own_command(home: Path, monkeypatch: pytest.Mon
 def test_the_frozen_program_is_the_voice_or_the_command_line(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    from ui import voice_child
     from ui.packaging import frozen
+    from ui.sounds import voice_child
 
     spoke = []
     monkeypatch.setattr(voice_child, "main", lambda *words: spoke.append(words) or 3)

@@ -21,8 +21,8 @@ from ui import words
 from ui.app import Window
 from ui.keys import KEYS, PAGE_KEYS
 from ui.pages.help import HelpPage
-from ui.session_flow import Phase
-from ui.twice import TWICE_S
+from ui.session.flow import Phase
+from ui.session.twice import TWICE_S
 from ui.widgets.basic import Words
 
 README = Path(ui.__file__).parent.parent / "README.md"

@@ -43,8 +43,8 @@ from ui.editor.window import EditorWindow
 from ui.languages import CODES, hush, language_of, locale_of
 from ui.plan_in_use import plan_in_use
 from ui.recovering import Stage
-from ui.session_first import STEPS
-from ui.session_flow import Phase
+from ui.session.first import STEPS
+from ui.session.flow import Phase
 from ui.settings import Settings
 from ui.wiring import make_world as real_world
 
@@ -294,9 +294,9 @@ def acted(
     def build(code: str, percent: int) -> Patient:
         acting = Acting(tmp_path, lambda: opening._shown[0].director)
         monkeypatch.setattr(wiring, "make_world", lambda *_: acting.world(real_world()))
-        monkeypatch.setattr("ui.session_setup.setup_asked", acting.setup_asked)
+        monkeypatch.setattr("ui.session.setup.setup_asked", acting.setup_asked)
         # Six seconds of the half minute tell as much.
-        monkeypatch.setattr("ui.first_try._SECONDS", 6)
+        monkeypatch.setattr("ui.session.first_try._SECONDS", 6)
         now = opened(percent)
         choose_language(qtbot, now, fake, code)
         return Patient(qtbot, now(), fake, acting)

@@ -29,7 +29,8 @@ from ui.app import SMALLEST, Window
 from ui.keys import KEYS, PAGE_KEYS
 from ui.languages import CODES, FOLDER, LANGUAGES, SOURCE, language_of
 from ui.share import Board
-from ui.told_words import TOLD_WORDS
+from ui.sounds.engine import Engine
+from ui.sounds.voice import QtVoice
 from ui.translating import (
     brought_up,
     compile_to,
@@ -40,8 +41,6 @@ from ui.translating import (
     sources,
     write,
 )
-from ui.voice import QtVoice
-from ui.voice_engine import Engine
 from ui.widgets.basic import Words
 from ui.widgets.choices import OneOf
 from ui.widgets.field import TargetField
@@ -50,6 +49,7 @@ from ui.widgets.paths import shown_path
 from ui.widgets.scale import Scale
 from ui.widgets.share_board import ShareBoard
 from ui.widgets.share_text import text_of
+from ui.words.told import TOLD_WORDS
 
 TRANSLATED = [code for code in CODES if code != SOURCE]
 

@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 from tests.ui.test_window import pixels
 from ui import words
 from ui.languages import CODES
-from ui.set_figure import clock_words
+from ui.session.set_figure import clock_words
 from ui.widgets.far import FarFigure
 
 

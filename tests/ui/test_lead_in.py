@@ -16,7 +16,7 @@ from tests.ui.test_window import to_choose
 from tracker.plan.model import Entry
 from tracker.practice.tasks import CountDown, DoSet
 from ui import words
-from ui.session_flow import Dose, Phase
+from ui.session.flow import Dose, Phase
 
 Begin = Callable[..., Person]
 SLOW_BPM = 60.0

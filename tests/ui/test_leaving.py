@@ -27,9 +27,9 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import words
-from ui.session_flow import Phase
-from ui.session_leaving import UNSEEN_S
-from ui.twice import TWICE_S
+from ui.session.flow import Phase
+from ui.session.leaving import UNSEEN_S
+from ui.session.twice import TWICE_S
 
 Begin = Callable[..., Person]
 ESC = Qt.Key.Key_Escape

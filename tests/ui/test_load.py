@@ -14,7 +14,7 @@ from tracker.vision.messages import SourceStats
 from ui import app as app_module
 from ui.app import BUSY_REFRESH_MS, REFRESH_MS
 from ui.load import Load
-from ui.session_flow import Director, Dose, Phase
+from ui.session.flow import Director, Dose, Phase
 from ui.words import say
 
 

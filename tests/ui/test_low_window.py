@@ -18,8 +18,8 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.app import SMALLEST
 from ui.languages import CODES
-from ui.session_flow import Phase
-from ui.session_lost import LOST_S
+from ui.session.flow import Phase
+from ui.session.lost import LOST_S
 
 #: One of each way that a target keeps or takes; nods x2 has no room with such letters.
 TARGETS = ("turns-on-target", "nods-on-target", "eyes-side-to-side", "eyes-up-down", "turns-x2")

@@ -19,8 +19,8 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.app import Window
 from ui.geometry import MOVED_MM, FieldPlace
-from ui.session_flow import Dose, Phase
-from ui.session_moved import RESTS_S
+from ui.session.flow import Dose, Phase
+from ui.session.moved import RESTS_S
 
 Begin = Callable[..., Person]
 LONGER = TURNS.model_copy(update={"repetitions": 12})

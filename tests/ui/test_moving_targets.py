@@ -31,9 +31,9 @@ from tracker.sample import Sample
 from tracker.session.run import amplitude_asked
 from tracker.session.stage import Step
 from tracker.targets import SWING_LEAST_DEG, Backdrop, track_swing_deg
-from ui.asked import Asked, clip_asked, needs_moving_target, planned_asked, too_small
 from ui.geometry import FieldExtent, facing_map
-from ui.session_flow import Phase
+from ui.session.asked import Asked, clip_asked, needs_moving_target, planned_asked, too_small
+from ui.session.flow import Phase
 from ui.theme import DARK, LIGHT
 from ui.widgets.backdrop import luminance, soft_ink
 

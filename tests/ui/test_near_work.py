@@ -24,7 +24,7 @@ from tracker.practice.tasks import (
     Wait,
 )
 from ui import words
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 NEAR = Entry(entry_id="near", exercise="near-hold", seconds=20, note="Why.")
 Begin = Callable[..., Person]

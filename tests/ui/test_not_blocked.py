@@ -24,7 +24,7 @@ from tests.ui.test_real_worker import clip, window  # noqa: F401 - fixtures
 from tests.ui.test_voice import LONG, Open, opened  # noqa: F401 - a fixture among them
 from ui import background, wiring
 from ui.app import REFRESH_MS, Window
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 pytestmark = [pytest.mark.alone, pytest.mark.slow, pytest.mark.timeout(300)]
 

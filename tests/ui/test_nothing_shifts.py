@@ -18,7 +18,7 @@ from tracker.practice.tasks import CountDown, DoSet, Prepare
 from tracker.vision.messages import SourceState
 from ui import words
 from ui.app import SMALLEST
-from ui.session_flow import Dose, Phase
+from ui.session.flow import Dose, Phase
 
 LANGUAGES = ("en", "de", "es", "ar")
 SIZES = [((1366, 768), 100), ((1366, 768), 200), (SMALLEST, 200)]

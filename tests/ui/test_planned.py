@@ -49,8 +49,8 @@ from tracker.practice.tasks import (
 from tracker.sample import Sample
 from ui import words
 from ui.ports import NoBeats
-from ui.session_flow import Phase
-from ui.twice import TWICE_S
+from ui.session.flow import Phase
+from ui.session.twice import TWICE_S
 
 
 def test_from_the_first_question_to_the_saved_summary(begin: Callable[..., Person]) -> None:

@@ -31,7 +31,7 @@ from tracker.practice.tasks import (
 )
 from tracker.sample import Sample
 from ui import theme
-from ui.set_clock import SetClock
+from ui.session.set_clock import SetClock
 
 Begin = Callable[..., Person]
 NODS = Entry(entry_id="nods", exercise="nods-together", repetitions=5, tempo_bpm=40)

@@ -44,7 +44,7 @@ from tracker.practice.tasks import (
 from tracker.vision.messages import FitFailed
 from ui.cards import card_of
 from ui.ports import NoBeats
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.widgets.basic import Button, Rule, Words
 
 UNWELL = "I feel unwell (U)"
@@ -175,7 +175,7 @@ def test_a_set_up_that_was_not_kept_is_said_once(make: Make, fake: FakeWorld) ->
 
 
 def _no_dose() -> Any:
-    from ui.session_flow import Dose
+    from ui.session.flow import Dose
 
     return Dose("turns-on-target", 3, 60.0)
 

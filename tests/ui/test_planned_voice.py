@@ -32,7 +32,7 @@ from tracker.sample import Sample
 from tracker.vision.messages import Measured
 from ui import screen_reader, words
 from ui.ports import NoBeats, NoVoice
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 Begin = Callable[..., Person]
 SIX = TURNS.model_copy(update={"repetitions": 6})
@@ -498,7 +498,7 @@ def test_a_choice_that_makes_no_sense_is_the_voice(begin: Begin, setting: str, k
 
 def test_gravity_is_in_the_order_of_the_engine() -> None:
     from tracker.exercises.events import PRIORITY
-    from ui.speaking import Grave, rank_of_cue
+    from ui.sounds.speaking import Grave, rank_of_cue
 
     ranks = [rank_of_cue(code) for code in PRIORITY]
     assert all(a > b for a, b in pairwise(ranks))

@@ -19,7 +19,7 @@ from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import load_summary
 from ui import wiring, words
 from ui.ports import Job
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.widgets.posts import Posts, posts_of
 
 

@@ -16,9 +16,9 @@ from tracker.vision.service import Service
 from tracker.vision.sheet import find_sheet
 from ui import wiring
 from ui.app import Window
-from ui.lens_work import Stage
 from ui.ports import CameraChoice, ServiceLike
 from ui.settings import Settings
+from ui.setup.lens_work import Stage
 
 FOV_DEG = 46.0
 

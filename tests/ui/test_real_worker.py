@@ -28,7 +28,7 @@ from tracker.vision.messages import ClipSource, LazyFactory
 from ui import wiring
 from ui.app import Window
 from ui.ports import CameraChoice, ServiceLike
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.settings import Settings
 
 pytestmark = pytest.mark.alone
@@ -179,9 +179,9 @@ def test_a_planned_session_keeps_one_clock(
 ) -> None:
     """Questions before the camera, a set-up and a set with it: all on the session's clock."""
     for name, value in (("READ_S", 0.1), ("REST_S", 0.5), ("LOOK_S", 0.2)):
-        monkeypatch.setattr(f"ui.asked_setup.{name}", value)
+        monkeypatch.setattr(f"ui.session.asked_setup.{name}", value)
     for name in ("TURN_S", "NOD_S"):
-        monkeypatch.setattr(f"ui.asked_setup.{name}", 0.5)
+        monkeypatch.setattr(f"ui.session.asked_setup.{name}", 0.5)
     director = window.director
     director.clip = None
     director._world.make_service = like_a_camera
@@ -229,7 +229,7 @@ def test_the_window_is_not_held_up_by_saving(qtbot: QtBot, window: Window) -> No
 
 def test_the_window_needs_no_vision_library() -> None:
     code = (
-        "import sys, ui.app, ui.wiring, ui.sound\n"
+        "import sys, ui.app, ui.wiring, ui.sounds.sound\n"
         "import tracker.vision.service\n"
         "heavy = {'cv2', 'mediapipe', 'scipy', 'matplotlib'} & set(sys.modules)\n"
         "print(sorted(heavy))"

@@ -21,7 +21,7 @@ from ui import words
 from ui.already_open import AlreadyOpen
 from ui.ports import ClipPlan
 from ui.recovering import Stage
-from ui.session_flow import Director, Dose, Phase
+from ui.session.flow import Director, Dose, Phase
 from ui.widgets.recovery_note import _when, note_text
 
 ROOT = Path(__file__).parents[2]

@@ -11,7 +11,7 @@ from tests.ui.fakes import CAMERA, PLAN, FakeWorld, Make, answer_fit, seen
 from tests.ui.patient import TURNS, Person, plan_of
 from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.widgets.basic import Button
 
 ESC = Qt.Key.Key_Escape

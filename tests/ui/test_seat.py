@@ -21,7 +21,8 @@ from tracker.session.projections import session_record
 from tracker.session.summary import summarise
 from tracker.vision.messages import Measured
 from ui import words
-from ui.seat import (
+from ui.session.flow import Phase
+from ui.session.seat import (
     ALLOWED,
     HAND_MM,
     LEAST,
@@ -31,7 +32,6 @@ from ui.seat import (
     seat_of,
     seat_words,
 )
-from ui.session_flow import Phase
 
 Begin = Callable[..., Person]
 #: A lens that was measured with a sheet of paper.

@@ -17,8 +17,8 @@ from tracker.practice.tasks import DoSet, Prepare
 from tracker.sample import Sample
 from tracker.session.stage import Step
 from tracker.vision.messages import Fitted
-from ui.asked import JUMP_DEG
-from ui.session_flow import Phase
+from ui.session.asked import JUMP_DEG
+from ui.session.flow import Phase
 
 Begin = Callable[..., Person]
 FAR_MM, NEAR_MM = 1000.0, 750.0

@@ -22,8 +22,8 @@ from tracker.errors import RunError
 from tracker.eyes.in_use import eye_in_use
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
-from ui.session_flow import COUNTDOWN_S, Director, Dose, Phase
-from ui.session_state import TROUBLES
+from ui.session.flow import COUNTDOWN_S, Director, Dose, Phase
+from ui.session.state import TROUBLES
 
 
 @pytest.fixture

@@ -14,7 +14,7 @@ from tracker.session.live import LiveState
 from ui import words
 from ui.pages.practice_figures import TargetFigures
 from ui.reading import _sides
-from ui.set_told import SetTold
+from ui.session.set_told import SetTold
 from ui.share import Sides
 
 

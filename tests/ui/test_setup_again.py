@@ -26,9 +26,9 @@ from tracker.practice.tasks import CountDown
 from tracker.session.stage import SETUP_STEPS
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceStats
 from ui import words
-from ui.asked_setup import READ_S, setup_asked
-from ui.session_flow import Director, Phase
-from ui.setup_parts import (
+from ui.session.asked_setup import READ_S, setup_asked
+from ui.session.flow import Director, Phase
+from ui.setup.parts import (
     ROUGH_DEG,
     SEEN_WELL,
     STILL_DEG,
@@ -37,7 +37,7 @@ from ui.setup_parts import (
     mark_told,
     parts_told,
 )
-from ui.setup_reach import ReachWatch, Wanted
+from ui.setup.reach import ReachWatch, Wanted
 
 pytestmark = pytest.mark.usefixtures("qapp")
 
@@ -364,7 +364,7 @@ def test_left_half_way_the_earlier_one_stays(make: Make, fake: FakeWorld, when: 
 def test_who_goes_on_lets_the_pictures_go_and_is_not_offered_it_any_more(
     make: Make, fake: FakeWorld
 ) -> None:
-    from ui.session_flow import Dose
+    from ui.session.flow import Dose
 
     window, _ = told_page(make, fake)
     director = window.director
@@ -381,7 +381,7 @@ def test_who_goes_on_lets_the_pictures_go_and_is_not_offered_it_any_more(
 def test_a_part_done_again_goes_into_the_session_in_the_order_of_time(
     make: Make, fake: FakeWorld
 ) -> None:
-    from ui.session_flow import Dose
+    from ui.session.flow import Dose
 
     window, _ = told_page(make, fake)
     director = window.director

@@ -23,10 +23,10 @@ from tracker.practice.tasks import CountDown
 from tracker.session.stage import Step
 from tracker.vision.messages import Fitted, SourceChanged, SourceState
 from ui import words
-from ui.asked_setup import READ_S, setup_asked
-from ui.session_flow import Phase
-from ui.setup_parts import parts_told
-from ui.setup_reach import Wanted
+from ui.session.asked_setup import READ_S, setup_asked
+from ui.session.flow import Phase
+from ui.setup.parts import parts_told
+from ui.setup.reach import Wanted
 
 pytestmark = pytest.mark.usefixtures("qapp")
 

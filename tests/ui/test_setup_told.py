@@ -21,10 +21,10 @@ from tracker.exercises.watchers.gaze import ERRORS_APART, OFF_TARGET_DEG, OFF_TA
 from tracker.practice.tasks import AskGate, CountDown, Prepare
 from tracker.session.live import head_reach_found
 from tracker.vision.messages import Fitted, Measured
-from ui.asked_setup import NOD_S, TURN_S, setup_asked
-from ui.session_flow import Director, Phase
-from ui.setup_reach import ALLOWED_DEG, SEEN_OF, WIDER, ReachWatch, Wanted, short_of, wanted_of
-from ui.setup_told import about, told_of
+from ui.session.asked_setup import NOD_S, TURN_S, setup_asked
+from ui.session.flow import Director, Phase
+from ui.setup.reach import ALLOWED_DEG, SEEN_OF, WIDER, ReachWatch, Wanted, short_of, wanted_of
+from ui.setup.told import about, told_of
 
 pytestmark = pytest.mark.usefixtures("qapp")
 

@@ -30,7 +30,7 @@ from tracker.session.live import LiveState
 from tracker.vision.messages import Measured, SourceState
 from ui import theme, words
 from ui.languages import CODES
-from ui.session_flow import TROUBLES, Dose, Phase
+from ui.session.flow import TROUBLES, Dose, Phase
 from ui.share import HOLD_S, VALUES_SHARE, WORDS_SHARE, Board, Held, Sides, board_of, text_percent
 from ui.widgets.basic import Button, Words
 from ui.widgets.outline import HeadOutline, pose_of

@@ -23,10 +23,10 @@ from tracker.sample import Sample
 from tracker.session.live import LiveState
 from tracker.vision.messages import SourceState
 from ui import words
-from ui.beats import shown_side, shown_sway
 from ui.pages import practice
-from ui.session_flow import TROUBLES, Director, Phase
+from ui.session.flow import TROUBLES, Director, Phase
 from ui.share import HOLD_S
+from ui.sounds.beats import shown_side, shown_sway
 from ui.widgets import outline as outline_of
 from ui.widgets.outline import HeadOutline
 

@@ -18,7 +18,7 @@ from tracker.plan.starter import SEATED_ID
 from ui import words
 from ui.app import Window
 from ui.languages import CODES
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 TIMED = Entry(entry_id="turns", exercise="turns-on-target", seconds=30)
 

@@ -20,8 +20,8 @@ from tracker.session.live import SessionInfo
 from tracker.session.summary import summarise
 from tracker.session.summary_file import ExerciseSummary
 from tracker.targets import Growth
-from ui.asked import NEAREST_JUMP_DEG, Asked, planned_asked
 from ui.geometry import FieldExtent, facing_map
+from ui.session.asked import NEAREST_JUMP_DEG, Asked, planned_asked
 
 REPETITIONS = 10
 UP_DOWN = Entry(entry_id="up", exercise="eyes-up-down", repetitions=REPETITIONS, tempo_bpm=(40, 60))

@@ -30,11 +30,11 @@ from tracker.stored.readers import Readers
 from ui import opening, stored, words
 from ui.app import Window
 from ui.languages import CODES
-from ui.lens_store import load_mark
 from ui.pages.stored import AT_A_TIME, Step, StoredPage
 from ui.ports import CameraChoice, Job
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.settings import Settings
+from ui.setup.lens_store import load_mark
 from ui.stored_telling import day_words
 from ui.widgets.basic import Button, Words
 

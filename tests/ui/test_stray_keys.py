@@ -18,7 +18,7 @@ from tracker.practice.tasks import CountDown, DoSet, Rest, Wait
 from tracker.vision.messages import SourceState
 from ui import words
 from ui.app import Window
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.widgets.basic import Button
 
 _BY_ITSELF = {Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving}

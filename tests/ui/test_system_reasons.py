@@ -16,7 +16,7 @@ from tests.ui.fakes import Make
 from tracker.errors import SYSTEM_REASONS, InputError, system_reason
 from ui import words
 from ui.languages import CODES
-from ui.told_words import TOLD_WORDS
+from ui.words.told import TOLD_WORDS
 
 #: What only the command line says, which speaks English.
 TERMINAL = ("ui/posting", "ui/commands", "ui/bench", "ui/desktop_entry.py", "vision/cameras.py")

@@ -26,11 +26,11 @@ from ui.app import SMALLEST, Window
 from ui.camera_file import save_section
 from ui.editor.window import EditorWindow
 from ui.languages import CODES
-from ui.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
-from ui.lens_work import Stage
 from ui.ports import CameraChoice
-from ui.session_flow import Dose, Phase
+from ui.session.flow import Dose, Phase
 from ui.settings import Settings
+from ui.setup.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
+from ui.setup.lens_work import Stage
 
 MEASURED = Lens(44.0, "paper", 1.2, 640 / 480)
 

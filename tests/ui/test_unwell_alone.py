@@ -18,7 +18,7 @@ from tracker.errors import RunError
 from tracker.plan.gate import EMERGENCY
 from tracker.practice.tasks import AskGate, DoSet, Over
 from ui import words
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 from ui.widgets.marks import Mark
 
 

@@ -13,10 +13,11 @@ import pytest
 from PySide6.QtCore import QTimer
 from pytestqt.qtbot import QtBot
 
-from ui import voice, voice_apart, words
+from ui import words
 from ui.ports import NoVoice
-from ui.voice import QtVoice, make_voice
-from ui.voice_engine import MOCK, Engine
+from ui.sounds import voice, voice_apart
+from ui.sounds.engine import MOCK, Engine
+from ui.sounds.voice import QtVoice, make_voice
 
 #: Qt looks for a sound system that need not be there.
 pytestmark = [pytest.mark.alone, pytest.mark.qt_log_ignore("pipewire", extend=True)]
@@ -257,9 +258,9 @@ def test_there_is_no_voice_without_a_sound_device(monkeypatch: pytest.MonkeyPatc
 
 def test_nothing_of_it_is_loaded_before_it_is_needed() -> None:
     code = (
-        "import sys, ui.app, ui.voice, ui.screen_reader\n"
-        "ui.voice.has_sound_device = lambda: True\n"
-        "ui.voice.make_voice()\n"
+        "import sys, ui.app, ui.sounds.voice, ui.screen_reader\n"
+        "ui.sounds.voice.has_sound_device = lambda: True\n"
+        "ui.sounds.voice.make_voice()\n"
         "sys.exit('PySide6.QtTextToSpeech' in sys.modules)"
     )
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0

@@ -11,7 +11,7 @@ from tests.ui.patient import STAND, Person, plan_of
 from tests.ui.test_window import to_choose, to_exercise
 from tracker.practice.tasks import Prepare
 from ui import words
-from ui.session_flow import Dose, Phase
+from ui.session.flow import Dose, Phase
 
 pytestmark = pytest.mark.alone
 

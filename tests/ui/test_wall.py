@@ -26,13 +26,13 @@ from tracker.practice.tasks import (
     Prepare,
     ShowToday,
 )
-from ui.asked import has_target, needs_moving_target, planned_asked
-from ui.asked_setup import setup_asked
 from ui.cards import card_of
 from ui.geometry import FieldExtent, ScreenMap, facing_map
 from ui.manner import how_of, wall_words
-from ui.notes_on_wall import setup_key
-from ui.session_flow import Phase
+from ui.session.asked import has_target, needs_moving_target, planned_asked
+from ui.session.asked_setup import setup_asked
+from ui.session.flow import Phase
+from ui.setup.notes_on_wall import setup_key
 
 Begin = Callable[..., Person]
 EXTENT = FieldExtent((0.0, -110.0), 160.0, 80.0)

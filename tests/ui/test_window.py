@@ -33,7 +33,7 @@ from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
 from ui.app import Window
 from ui.keys import KEYS
-from ui.session_flow import Dose, Phase
+from ui.session.flow import Dose, Phase
 from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.field import FieldState, TargetField

@@ -16,7 +16,7 @@ from tracker.vision.messages import SourceState
 from ui import words
 from ui.keys import KEYS
 from ui.reading import noticed, rows_of
-from ui.session_flow import TROUBLES
+from ui.session.flow import TROUBLES
 
 
 @pytest.mark.parametrize("key", REASONS)

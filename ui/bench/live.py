@@ -24,7 +24,7 @@ from tracker.vision.messages import LazyFactory, Measured, Message, SourceState
 from tracker.vision.service import Service
 from ui.bench.film import FilmCamera, Timing
 from ui.ports import ClipPlan
-from ui.session_flow import Phase
+from ui.session.flow import Phase
 
 #: The models are loaded, and the person is fitted, within these; seconds.
 LEAD_S, FIT_S = 8.0, 14.0

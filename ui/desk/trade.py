@@ -19,7 +19,7 @@ from tracker.records.figure import Figure, shown_with_unit
 from ui import words
 from ui.desk.trade_words import CONTEXT, TRADE
 from ui.languages import SOURCE
-from ui.sentences import Sentences
+from ui.words.sentences import Sentences
 
 P = ParamSpec("P")
 

@@ -10,10 +10,10 @@ def main() -> int:
     """Run what this process was started for."""
     # A measuring process ends in here; it must come before all else.
     multiprocessing.freeze_support()
-    from ui.voice_apart import VOICE_WORD
+    from ui.sounds.voice_apart import VOICE_WORD
 
     if sys.argv[1:2] == [VOICE_WORD]:
-        from ui.voice_child import main as speak
+        from ui.sounds.voice_child import main as speak
 
         return speak(*sys.argv[2:5])
     from ui.cli import main as turnpost

@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
 from calibration.parts import PARTS
 from ui import theme, words
-from ui.session_flow import Director, Phase
-from ui.setup_parts import PartTold, again_told, mark_told, parts_told
+from ui.session.flow import Director, Phase
+from ui.setup.parts import PartTold, again_told, mark_told, parts_told
 from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.leave import unwell_button
 

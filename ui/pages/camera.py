@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QWidget
 from ui import theme, words
 from ui.pages.first import leave_button, progress_words
 from ui.ports import CameraChoice
-from ui.seat import seat_words
-from ui.session_flow import Director
+from ui.session.flow import Director
+from ui.session.seat import seat_words
 from ui.settings import EYES, GLASSES, Settings
 from ui.verdict import verdict
 from ui.widgets.basic import Button, Page, Words, relabel

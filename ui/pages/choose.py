@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QVBoxLayout
 
 from tracker.exercises.catalogue import CATALOGUE
 from ui import theme, words
-from ui.session_flow import Director, Dose
-from ui.session_setup import OFFERED
+from ui.session.flow import Director, Dose
+from ui.session.setup import OFFERED
 from ui.settings import TARGET_STEPS, Settings
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper

@@ -14,8 +14,8 @@ from ui import theme, words
 from ui.figures.places import PLACES
 from ui.languages import CODES, LANGUAGES, SOURCE, language_of
 from ui.motion import is_still
-from ui.session_first import OVERVIEW, STEPS
-from ui.session_flow import Director
+from ui.session.first import OVERVIEW, STEPS
+from ui.session.flow import Director
 from ui.settings import Settings
 from ui.stored import readers_of_folder
 from ui.widgets.basic import Button, Page, Rule, Words

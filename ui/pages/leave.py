@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from tracker.practice.tasks import AskGate, Settle
 from ui import words
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.leave import end_button, unwell_button
 

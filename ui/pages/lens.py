@@ -5,10 +5,10 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from ui import words
-from ui.lens_work import Stage
 from ui.pages.tools import say_lens
 from ui.ports import CameraChoice
-from ui.session_flow import Director
+from ui.session.flow import Director
+from ui.setup.lens_work import Stage
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Choices, Stepper
 from ui.widgets.labelled import Labelled

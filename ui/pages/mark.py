@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from ui import words
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.choices import Choices, Stepper

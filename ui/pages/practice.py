@@ -18,8 +18,8 @@ from ui.cards import dose_words
 from ui.manner import how_of
 from ui.pages.practice_buttons import PracticeButtons
 from ui.pages.practice_figures import TargetFigures, set_line
-from ui.session_flow import TROUBLES, Director, Phase
-from ui.set_figure import Large, asked_words, clock_words, set_figure, time_left
+from ui.session.flow import TROUBLES, Director, Phase
+from ui.session.set_figure import Large, asked_words, clock_words, set_figure, time_left
 from ui.share import Board, Held, Sides, board_of
 from ui.widgets.basic import Words, keep_room
 from ui.widgets.far import FarBoard

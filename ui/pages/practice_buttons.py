@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from ui import words
-from ui.session_flow import Director, Phase
+from ui.session.flow import Director, Phase
 from ui.widgets.basic import Button, relabel
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button

@@ -7,8 +7,8 @@ from math import isfinite
 from tracker.exercises.catalogue import CATALOGUE, HELD
 from tracker.session.live import LiveState
 from ui import words
-from ui.asked import Asked
-from ui.session_flow import Director
+from ui.session.asked import Asked
+from ui.session.flow import Director
 from ui.widgets.field import FieldState
 
 

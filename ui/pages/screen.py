@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QSizePolicy, QVBoxLayout, QWidget
 from ui import theme, words
 from ui.geometry import PX_MM_RANGE, ScreenGeometry
 from ui.screen import geometry_of, screen_key
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.settings import Settings
 from ui.widgets.basic import Button, Words, draw_focus
 from ui.widgets.flow import FlowRow

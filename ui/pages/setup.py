@@ -6,8 +6,8 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from calibration.parts import PARTS
 from ui import theme, words
-from ui.notes_on_wall import setup_key
-from ui.session_flow import Director, Phase
+from ui.session.flow import Director, Phase
+from ui.setup.notes_on_wall import setup_key
 from ui.widgets.basic import Button, Words, keep_room, relabel
 from ui.widgets.field import TargetField
 from ui.widgets.flow import FlowRow

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from ui import words
 from ui.pages.first import leave_button, progress_words
 from ui.pages.task import TEST_BPM, TEST_S
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.settings import SOUNDS, Settings
 from ui.widgets.basic import Button, Page, Rule, Words, relabel
 from ui.widgets.choices import Choices

@@ -13,7 +13,7 @@ from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.leave import unwell_button
 from ui.widgets.paths import shown_path

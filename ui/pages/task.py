@@ -28,8 +28,8 @@ from tracker.practice.tasks import (
 from ui import theme, words
 from ui.card import Card, Option
 from ui.cards import after_set_card, card_of, guided_card, name_of
-from ui.session_flow import Director
-from ui.set_figure import clock_words, set_figure
+from ui.session.flow import Director
+from ui.session.set_figure import clock_words, set_figure
 from ui.widgets.basic import Button, Page, Rule, Words
 from ui.widgets.call_panel import CallPanel
 from ui.widgets.choices import Stepper

@@ -12,8 +12,8 @@ from ui import theme, words
 from ui.geometry import ScreenGeometry
 from ui.pages.screen import say_screen
 from ui.ports import Baseline
-from ui.session_first import OVERVIEW
-from ui.session_flow import Director
+from ui.session.first import OVERVIEW
+from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.flow import FlowRow
 

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QBoxLayout, QFileDialog
 from tracker.plan.model import Plan
 from tracker.plan.starter import SEATED_ID, seated_starter
 from ui import theme, words
-from ui.session_flow import Director
+from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Rule, Words, relabel
 from ui.widgets.recovery_note import RecoveryNote
 

@@ -8,7 +8,7 @@ from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtGui import QFontMetrics
 
 from ui import theme, words
-from ui.session_flow import LIVE_PHASES, Director
+from ui.session.flow import LIVE_PHASES, Director
 from ui.widgets.shrinking import LEAST, STEP, Shrinking, beginnings
 
 

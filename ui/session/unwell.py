@@ -1,0 +1,140 @@
+"""To feel unwell outside a plan, or after one: the same safety questions come as in one.
+
+After a session they come in a record of their own. One that waits for a place on disk goes on
+waiting meanwhile, and is saved together with that record.
+"""
+
+from __future__ import annotations
+
+from math import nan
+
+from tracker.plan.model import Plan
+from tracker.plan.starter import seated_starter
+from tracker.practice.conductor import Conductor
+from tracker.practice.tasks import Over
+from tracker.session.stage import Step
+from ui.session.asked import Asked
+from ui.session.first import FirstPart
+from ui.session.state import LIVE_PHASES, Phase
+from ui.sounds.speaking import Grave
+
+#: From the beginning of a set-up to the end of practice: before it nothing was done.
+_PRACTISING = LIVE_PHASES | {
+    Phase.setup,
+    Phase.fitting,
+    Phase.setup_failed,
+    Phase.setup_told,
+    Phase.choose,
+    Phase.mark,
+}
+#: After it: what is said then goes into a record of its own.
+_AFTER = frozenset({Phase.saving, Phase.summary})
+#: Ends that the safety questions led to, or came with.
+_ASKED = frozenset({"stopped_unwell", "red_flag"})
+#: What comes after a stop is rest, for this long at most.
+_REST_S = 3600.0
+
+
+class UnwellPart(FirstPart):
+    """Leads to the safety questions where no plan does."""
+
+    _unwell_alone = False
+    #: The plan that the session was of, if any: it has the summary again afterwards.
+    _plan_before: Plan | None = None
+    #: Whether it was said while the session was being saved: it is asked once that is over.
+    _unwell_waits = False
+
+    def _put_away(self) -> None:
+        """The session that was saved is not shown any more."""
+        raise NotImplementedError
+
+    @property
+    def can_be_unwell(self) -> bool:
+        """Whether to say that one feels unwell does anything now."""
+        if self.conductor is not None:
+            task = self.conductor.task
+            return not isinstance(task, Over) or not _was_asked(task.ended, task.because)
+        return self.clip is None and (self.phase in _PRACTISING or self._just_practised)
+
+    @property
+    def _just_practised(self) -> bool:
+        """Whether a session is over that did not end with these questions."""
+        return self.phase in _AFTER and not self.reported and not _was_asked(self.ended)
+
+    def unwell(self) -> None:
+        """The patient feels unwell: everything stops, and the safety questions come."""
+        if not self.can_be_unwell:
+            return
+        if self.conductor is not None and isinstance(self.conductor.task, Over):
+            self._unwell_waits = True
+            self._finish(self.conductor.task.ended)
+            return
+        if self.conductor is None:
+            if self.phase == Phase.saving:
+                self._unwell_waits = True
+                return
+            if self.phase == Phase.summary:
+                self._keep_unsaved()
+                self._put_away()
+            self._ask_alone()
+        super().unwell()
+
+    def _ask_alone(self) -> None:
+        """Have a conductor ask: it has no exercises, only the questions and what follows.
+
+        The number for help is that of the plan at hand, if there is one.
+        """
+        live = self.phase in LIVE_PHASES
+        self._hush()
+        self.mark = None
+        self._forget_again()
+        if self._recording is None:
+            # Nothing was begun, or it is over; that somebody felt unwell is kept all the same.
+            self._held = []
+            if self.plan is None:
+                self._record()
+            else:
+                self._record_after(self.plan)
+        elif live:
+            now_s = self.now_s
+            self._add(Asked(Step(from_s=now_s, to_s=now_s + _REST_S, step="rest")))
+        self._world.beats.stop()
+        if live:
+            self._say((Grave.stop, 0), "say.stopped", "say.sit")
+        recording = self._recording
+        assert recording is not None
+        self._began_s = self.clock() - self.now_s
+        self._plan_before = self.plan
+        at_hand = self.plan or self.plan_at_hand() or seated_starter()
+        # Without entries: whatever is answered, nothing can begin.
+        self.plan = at_hand.model_copy(update={"entries": [], "stages": []})
+        self._unwell_alone = True
+        self.conductor = Conductor(self.plan, recording)
+        self.conductor.advance(self.now_s)
+
+    def _record_after(self, plan: Plan) -> None:
+        """A record of the same plan: nobody has practised in it."""
+        self._recording = self._world.make_planned(plan, None)
+        self._recording.tell_by(self._tell_cue)
+        self._asked, self._begun, self._reps_before, self._disk_said_s = [], 0, 0, nan
+
+    def _collect_saved(self) -> None:
+        super()._collect_saved()
+        if self._unwell_waits and self.phase != Phase.saving:
+            self._unwell_waits = False
+            self.unwell()
+
+    def _finish(self, ended: str) -> None:
+        # Saving may be over at once, and lead on to other questions.
+        alone, self._unwell_alone = self._unwell_alone, False
+        if alone:
+            # It was no session of a plan.
+            self.plan = self._plan_before
+        super()._finish(ended)
+        if alone:
+            self._changed()
+
+
+def _was_asked(ended: str, because: tuple[str, ...] = ()) -> bool:
+    """Whether a session ended with the safety questions."""
+    return ended in _ASKED or "not_well" in because

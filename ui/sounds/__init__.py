@@ -1,0 +1,1 @@
+"""What is heard: beats as sound, and the voice."""
