@@ -105,19 +105,26 @@ def compared(
     """Figures of one drawn set: name, error, and the uncertainty that is told; none if miscounted.
 
     The set-up's error is drawn as it is stated, of amplitude and of speed, and of the head's
-    angle itself, by which one side reads larger and the other smaller.
+    angle itself: one for all, by which one side reads larger and the other smaller, or one for
+    each side.
     """
     truth, times, yaw = drawn(rng, rate_hz, noise_deg)
     off = [
         stated_share(m, "yaw", within=True) * rng.standard_normal()
         for m in ("amplitude", "peak speed")
     ]
-    aside = stated_offset_deg("yaw", within=True) * rng.standard_normal()
+    # One for the head's angle everywhere, or each side's own: nobody knows which.
+    aside, *own = stated_offset_deg("yaw", within=True) * rng.standard_normal(3)
+    if rng.random() < 0.5:
+        aside = 0.0
+    else:
+        own = [0.0, 0.0]
     turns, movement = told(times, yaw * (1.0 + off[0]) + aside)
     if [t.side for t in turns] != truth.side:
         return
     true = {
-        "amplitude_deg": truth.far_deg,
+        # What is off at a side's ends by itself is no part of its speed, which has its own error.
+        "amplitude_deg": truth.far_deg - np.resize(own, len(truth.far_deg)),
         "peak_speed_deg_s": truth.speed_deg_s * (1.0 + off[0]) / (1.0 + off[1]),
         "tempo_bpm": truth.beats,
     }

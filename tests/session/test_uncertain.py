@@ -119,9 +119,10 @@ def movement_of(stated: Stated) -> dict[str, Any]:
 def test_the_error_of_the_setup_is_the_one_that_is_stated() -> None:
     found = movement_of(STATED)["amplitude_deg"]
     share, offset = WORST["amplitude in yaw"][0] / 100, WORST["head yaw"][0]
-    # Of both sides a rest position that is off cancels in part.
-    both, most = found["uncertainty"]["setup"], hypot(share * found["median"], offset) / 1.96
-    assert share * found["median"] / 1.96 <= both < 0.9 * most
+    # Each side has its own; of both together the root of two is left.
+    assert found["uncertainty"]["setup"] == pytest.approx(
+        hypot(share * found["median"], offset / 2**0.5) / 1.96, rel=0.01
+    )
     for part in found["by_side"].values():
         assert part["uncertainty"]["setup"] == pytest.approx(
             hypot(share * part["median"], offset) / 1.96, rel=0.01

@@ -26,7 +26,7 @@ from tracker.session.bench import LOT
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.summary import summarise
-from tracker.session.uncertain import OF_STAYS, add_uncertainties
+from tracker.session.uncertain import OF_STAYS, TOO_UNSTEADY, add_uncertainties
 
 Array = np.ndarray
 SETS = 40
@@ -72,7 +72,7 @@ def share_of(channel: str) -> float:
 def ratios(channel: str) -> dict[str, list[float]]:
     """Error in uncertainties told of the way from end to end, by pictures a second."""
     times_as_large, noises, tempos = SWAYS[channel]
-    out: dict[str, list[float]] = {"whole": [], "side": [], "speed": []}
+    out: dict[str, list[float]] = {"whole": [], "side": [], "speed": [], "difference": []}
     for rate_hz in (15, 30):
         for number in range(SETS):
             rng = np.random.default_rng([rate_hz, number, len(channel)])
@@ -101,6 +101,10 @@ def _errors(
     yield "whole", _ratio(found, swings)
     first = np.array([t.side == turns[0].side for t in turns])
     yield "side", _ratio(found["by_side"][turns[0].side], swings[first])
+    reps = [swings[[k, k + 1]].mean() for k in (*range(0, 10, 2), *range(-10, 0, 2))]
+    changed = found["difference"]
+    off = changed["value"] - (np.mean(reps[5:]) - np.mean(reps[:5]))
+    yield "difference", float(abs(off) / changed["uncertainty"]["expanded"])
     if "peak_speed_mm_s" in movement:
         read = np.array([t.peak_speed_mm_s for t in turns])
         yield "speed", _ratio(movement["peak_speed_mm_s"], speeds[np.isfinite(read)])
@@ -111,7 +115,7 @@ def _ratio(found: dict[str, Any], true: Array) -> float:
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("part", ["whole", "side", "speed"])
+@pytest.mark.parametrize("part", ["whole", "side", "speed", "difference"])
 @pytest.mark.parametrize("channel", SWAYS)
 def test_the_truth_of_a_way_is_within(channel: str, part: str) -> None:
     found = np.array(ratios(channel)[part])
@@ -120,8 +124,8 @@ def test_the_truth_of_a_way_is_within(channel: str, part: str) -> None:
         return
     assert len(found) > 0.8 * 2 * SETS
     assert (found <= 1.0).mean() >= 0.88
-    # It can fail: of a third of the uncertainty too few are within.
-    assert (found <= 1 / 3).mean() < 0.75
+    # It can fail: of half the uncertainty too few are within.
+    assert (found <= 0.5).mean() < 0.85
 
 
 def stands(rng: np.random.Generator, rate_hz: float) -> tuple[list[float], Array, Array]:
@@ -157,6 +161,75 @@ def test_the_height_of_a_stand_is_within(rate_hz: float) -> None:
     assert np.mean(within) >= 0.9
     # Most of all is the size of the face: 12 % with k = 2.
     assert 0.12 < np.median(whole) < 0.14
+
+
+def bends(rng: np.random.Generator, rate_hz: float, lasts: list[float]) -> tuple[Array, Array]:
+    """Bends of 500 mm that turn round at once, each way as long as it says."""
+    path = Path().wait(1.5)
+    for lasts_s in lasts:
+        path.go(-500.0, lasts_s).go(0.0, lasts_s).wait(1.0)
+    times, values = path.wait(1.0).sampled(rate_hz)
+    return times, values + rng.standard_normal(len(times))
+
+
+@pytest.mark.parametrize("rate_hz", [15, 30])
+@pytest.mark.parametrize("lasts_s", [0.5, 0.8, 1.5])
+def test_who_turns_round_at_once_is_read_short_and_it_says_so(
+    rate_hz: float, lasts_s: float
+) -> None:
+    """The mean over 0.2 s of a turn without a rest misses its top: the bias says by how much."""
+    within = []
+    for number in range(20):
+        rng = np.random.default_rng([int(rate_hz), number])
+        times, values = bends(rng, rate_hz, [lasts_s] * 10)
+        samples = [Sample(float(t), head_y_mm=float(v)) for t, v in zip(times, values, strict=True)]
+        turns, movement = told("head_reach", samples)
+        assert len(turns) == 10
+        found, told_of = movement["amplitude_mm"], movement["amplitude_mm"]["uncertainty"]
+        own = 2.0 * told_of["noise"] + abs(told_of["bias"])
+        within.append(abs(found["median"] - 500.0) <= own)
+    assert np.mean(within) >= 0.9
+
+
+def test_who_bends_quicker_towards_the_end_is_not_told_to_bend_less() -> None:
+    rng = np.random.default_rng(3)
+    times, values = bends(rng, 15, [0.8] * 10 + [0.5] * 10)
+    samples = [Sample(float(t), head_y_mm=float(v)) for t, v in zip(times, values, strict=True)]
+    turns, movement = told("head_reach", samples)
+    assert len(turns) == 20
+    assert "difference" not in movement["amplitude_mm"]
+
+
+def test_a_stand_is_read_once_for_both_its_ways() -> None:
+    _, times, values = stands(np.random.default_rng(9), 30)
+    samples = [Sample(float(t), head_y_mm=float(v)) for t, v in zip(times, values, strict=True)]
+    found = told("head_rise", samples)[1]
+    parts = [found["amplitude_mm"], *found["amplitude_mm"]["by_side"].values(), found["swing_mm"]]
+    setups = [p["uncertainty"]["setup"] / p["median"] for p in parts]
+    assert setups == pytest.approx([FACE_SHARE / 2] * 4, rel=1e-3)
+    noises = [p["uncertainty"]["noise"] for p in parts]
+    assert noises == pytest.approx([noises[0]] * 4, rel=1e-6)
+
+
+def test_what_is_too_unsteady_is_not_called_too_fast() -> None:
+    times = np.arange(0.0, 50.0, 1 / 15)
+    noise = np.random.default_rng(2).standard_normal(len(times))
+    values = 22.0 * np.sin(2 * np.pi * 0.25 * times) + 6.0 * noise
+    samples = [Sample(float(t), neck_z_mm=float(v)) for t, v in zip(times, values, strict=True)]
+    found = told("neck_fore_aft", samples)[1]["peak_speed_mm_s"]
+    assert found["median"] is None and found["reason"] == TOO_UNSTEADY
+
+
+@pytest.mark.parametrize("tempo", [60.0, (24.0, 60.0)])
+def test_a_tempo_that_was_asked_to_rise_is_not_called_a_change(tempo: Any) -> None:
+    times = np.arange(0.0, 60.0, 1 / 30)
+    samples = [Sample(float(t), neck_z_mm=float(50 * np.sin(2 * t))) for t in times]
+    asked = steps(to_s=60.0, exercise="ankle-sway", tempo_bpm=tempo)
+    body = summarise(run_samples(samples, asked, SessionInfo(setup={}))).exercises[0].body
+    assert body is not None
+    for key in ("tempo_bpm", "peak_speed_mm_s"):
+        assert ("uncalled" in body[key]["difference"]) == isinstance(tempo, tuple), key
+    assert "uncalled" not in body["swing_mm"]["difference"]
 
 
 def test_across_the_picture_the_lens_is_no_error() -> None:

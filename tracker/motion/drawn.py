@@ -75,23 +75,6 @@ class Drawn:
         values, off = self.values[self._kept(chosen)], self.off[self._kept(chosen)]
         return float(np.median(values) - np.median(values - off)) if len(values) else nan
 
-    def median_aside(self, chosen: Array, aside: Array | float) -> float:
-        """Standard uncertainty of that median for an error that all of a set share.
-
-        Of both sides together a rest position that is off cancels in part: how far, hangs on how
-        much the two sides differ.
-
-        Parameters
-        ----------
-        chosen, aside
-            As of :meth:`spread_u`.
-        """
-        kept = self._kept(chosen)
-        if not len(kept):
-            return nan
-        drawn = self.values[kept] + self._common(aside)[:, kept]
-        return float(np.std(np.median(drawn, axis=1)))
-
     def spread_u(self, chosen: Array, aside: Array | float = 0.0) -> float:
         """Expanded uncertainty of half the distance between the quartiles; NaN of none.
 
@@ -109,7 +92,8 @@ class Drawn:
         kept = self._kept(chosen)
         if not len(kept):
             return nan
-        drawn = self.drawn[:, kept] + self._common(aside)[:, kept]
+        common = np.random.default_rng(len(self.values)).standard_normal((DRAWS, 1))
+        drawn = self.drawn[:, kept] + common * np.broadcast_to(aside, self.values.shape)[kept]
         read = float(_spread(self.values[kept][None])[0])
         alone = float(np.median(_spread(drawn - self.values[kept])))
         more = read - sqrt(max(read * read - alone * alone, 0.0))
@@ -123,12 +107,6 @@ class Drawn:
     def difference_bias(self, first: Sequence[Indices], last: Sequence[Indices]) -> float:
         """By how much that difference is known to be off."""
         return float(_difference(self.off[None], first, last)[0])
-
-    def _common(self, aside: Array | float) -> Array:
-        """``(DRAWS, n)`` of an error that all turns of a set share, with its sign in each."""
-        drawn = np.random.default_rng(len(self.values)).standard_normal((DRAWS, 1))
-        drawn = (drawn - drawn.mean()) / drawn.std()
-        return np.asarray(drawn * np.broadcast_to(aside, self.values.shape))
 
     def _kept(self, chosen: Array) -> Indices:
         return np.flatnonzero(chosen & np.isfinite(self.values))
@@ -148,15 +126,22 @@ def _spread(values: Array) -> Array:
     return np.asarray(high - low) / 2
 
 
-def with_levels(values: Array, errors: Errors) -> Drawn:
-    """Levels of the turns with the errors of levels."""
-    return Drawn(values, values + _picked(errors.level, len(values)), np.zeros(len(values)))
+def with_levels(values: Array, errors: Errors, of: Indices | None = None) -> Drawn:
+    """Levels of the turns with the errors of levels.
+
+    ``of`` ``(n,)`` is from which reading each of them is, numbered from 0: the way back of
+    somebody who stood up is the reading of the way up, with the same error. None: each from its
+    own.
+    """
+    each = np.arange(len(values)) if of is None else of
+    drawn = _picked(errors.level, int(each.max()) + 1 if len(each) else 0)[:, each]
+    return Drawn(values, values + drawn, np.zeros(len(values)))
 
 
 def with_swings(values: Array, errors: Errors) -> Drawn:
-    """Ways from one extreme to the other: of each both ends have the errors of levels."""
-    both = _picked(errors.level, len(values)) + _picked(errors.level, len(values), 1)
-    return Drawn(values, values + both, np.zeros(len(values)))
+    """Ways from one extreme to the other: each end's error is in both ways that share it."""
+    ends = _picked(errors.level, len(values) + 1)
+    return Drawn(values, values + ends[:, 1:] + ends[:, :-1], np.zeros(len(values)))
 
 
 def with_speeds(values: Array, errors: Errors) -> Drawn:
@@ -184,9 +169,9 @@ def with_beats(peaks_s: Array, errors: Errors) -> Drawn:
     return Drawn(values, beats[2:], values - beats[1])
 
 
-def _picked(errors: Array, count: int, another: int = 0) -> Array:
-    """Errors ``(DRAWS, count)`` drawn from those of the set's turns; ``another`` time others."""
-    rng = np.random.default_rng([count, another] if another else count)
+def _picked(errors: Array, count: int) -> Array:
+    """Errors ``(DRAWS, count)`` drawn from those of the set's turns."""
+    rng = np.random.default_rng(count)
     if not len(errors):
         return np.full((DRAWS, count), nan)
     return errors[rng.integers(0, len(errors), (DRAWS, count))]

@@ -10,6 +10,8 @@ from numpy.typing import NDArray
 
 Array = NDArray[np.float64]
 
+#: The usual span (own choice).
+SPAN_S = 0.2
 #: Longer holes are not averaged across (own choice).
 HOLE_S = 0.5
 #: Times are told apart to so much (own choice).
@@ -37,7 +39,9 @@ class RunningMean:
     The usual span and hole are this project's own choice; what a span costs is arithmetic.
     """
 
-    def __init__(self, span_s: float = 0.2, hole_s: float = HOLE_S, least_s: float = 0.0) -> None:
+    def __init__(
+        self, span_s: float = SPAN_S, hole_s: float = HOLE_S, least_s: float = 0.0
+    ) -> None:
         self._span_s, self._hole_s, self._least_s = span_s, hole_s, least_s
         self._rows: deque[tuple[float, float]] = deque()
 

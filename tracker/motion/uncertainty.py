@@ -31,14 +31,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from math import isfinite, nan, pi, sqrt
+from math import hypot, isfinite, nan, pi, sqrt
 
 import numpy as np
 from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
+from tracker.motion.away import AwayRule
 from tracker.motion.reading import read_turn
-from tracker.motion.smoothing import means_of
+from tracker.motion.smoothing import SPAN_S, means_of
 from tracker.motion.turning import Turn, TurningRule
 
 Array = NDArray[np.float64]
@@ -53,6 +54,8 @@ READ_AGAIN, DRAWS = 24, 200
 #: Fewer samples from one turn to the next than this carry nothing: an end may lie between two
 #: (own choice; the least from which an end can be told at all is one).
 LEAST_SAMPLES = 4.0
+#: A top is taken for a bend beyond so many standard errors of it (own choice: none of a stay).
+K_BENT = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,19 +200,25 @@ def errors_of(
     )
 
 
-def errors_of_stays(times_s: Array, values: Array) -> Errors | None:
-    """Errors of how far a way out and back went (:mod:`tracker.motion.away`), of level alone.
+def errors_of_stays(
+    times_s: Array, values: Array, turns: Sequence[Turn], rule: AwayRule
+) -> Errors | None:
+    """Errors of how far ways out and back went (:mod:`tracker.motion.away`), of level alone.
 
-    Where it is farthest is the outermost of some means of a stay: of ten independent means of
-    six samples that is .63 of a sample's noise too far (the mean of the largest of ten normal
-    values is 1.54 of their standard deviation, David HA, Nagaraja HN 2003, "Order Statistics",
-    from memory; checked in the tests). A whole one is taken for it, as bias and as noise, so that
-    home, a median of half a second, is in it too.
+    Where one is farthest is the outermost of some means of a stay. The largest of ten normal
+    values lies 1.54 standard deviations beyond their mean (David HA, Nagaraja HN 2003, "Order
+    Statistics", from memory; checked in the tests), and six samples go into a mean: .63 of a
+    sample's noise too far. A whole one is added to the noise for it, so that home, a median of
+    half a second, is in it too. Who turns round at once rests nowhere: the mean over
+    ``s`` seconds of a parabola lies ``a s^2 / 24`` short of its top (arithmetic; ``a`` its
+    acceleration, read from the samples around each end).
 
     Parameters
     ----------
     times_s, values
         ``(n,)`` finite samples of the set, in the order of time.
+    turns, rule
+        As found in them, and by which rule.
 
     Returns
     -------
@@ -219,9 +228,31 @@ def errors_of_stays(times_s: Array, values: Array) -> Errors | None:
     noise = noise_of(times_s, values)
     if not isfinite(noise):
         return None
+    out = [t for t in turns if t.side == rule.out_side]
+    short = [_short_of_top(times_s, rule.direction * values, t, noise) for t in out]
+    lost = float(np.median(short)) if short else 0.0
     drawn = noise * np.random.default_rng(len(times_s)).standard_normal(DRAWS)
     none = np.zeros(0)
-    return Errors(drawn - drawn.mean(), noise, 0.0, none, none, none, nan, nan, nan)
+    # How far an end is like a parabola isn't known: half of what it takes away.
+    form = hypot(noise, 0.5 * lost)
+    return Errors(drawn - drawn.mean(), -lost, form, none, none, none, nan, nan, nan)
+
+
+def _short_of_top(times_s: Array, values: Array, turn: Turn, noise: float) -> float:
+    """How far the mean stays below the end of a way out, 0 where noise alone may have bent it."""
+    inside = np.flatnonzero((times_s >= turn.start_s) & (times_s <= turn.end_s))
+    at, means = means_of(times_s[inside], values[inside], SPAN_S)
+    if not len(at):
+        return 0.0
+    near = np.abs(times_s - at[means.argmax()]) <= SPAN_S
+    if near.sum() < 4:
+        return 0.0
+    tau = times_s[near] - times_s[near].mean()
+    (bent, _, _), spread = np.polyfit(tau, values[near], 2), tau.std()
+    # Of a parabola through so many even samples the bend is known to about so much (arithmetic:
+    # the variance of the squares of even times is .8 of their mean squared).
+    unsure = noise / (0.89 * spread * spread * sqrt(near.sum()))
+    return float(max(-2.0 * bent - 2.0 * K_BENT * unsure, 0.0) * SPAN_S * SPAN_S / 24.0)
 
 
 def _by_turn(drawn: Array) -> tuple[Array, Array]:

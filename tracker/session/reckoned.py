@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
-from math import isfinite, log, nan, sqrt
+from math import hypot, isfinite, log, nan, sqrt
 from typing import Any
 
 import numpy as np
@@ -27,6 +27,8 @@ FAR = "turned farther than the set-up holds: its error there is not known"
 #: deviations of one of them: that of Rayleigh's distribution (Rayleigh 1880, Phil Mag 10:73;
 #: 1 - exp(-r^2 / 2) = 1/2). Where all of it lies in one direction it would be 0.674.
 MEDIAN_ANGLE = sqrt(2.0 * log(2.0))
+#: What is left, over both sides, of errors of which each side has its own (arithmetic).
+EACH_SIDE = 1.0 / sqrt(2.0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,8 +65,9 @@ class Part:
 
     ``of_value`` is whether bias and form are shares of the value: then what is off by the same
     at both ends of a set doesn't cancel. The set-up's error is a ``share`` of the value, and an
-    ``offset`` besides that is the same at both ends, and makes one side larger and the other
-    smaller.
+    ``offset`` besides that is the same at both ends of a set. Of both sides together ``left`` of
+    the offset is left: all, where it may be too large on both; where each side has its own, of
+    which none is known to be like the other's, its share by the root of two (GUM 5.1.2).
     """
 
     drawn: Drawn
@@ -72,7 +75,12 @@ class Part:
     form: Callable[[float], float]
     share: float = 0.0
     offset: float = 0.0
+    left: float = 1.0
     of_value: bool = True
+
+    def setup(self, value: float, *, both: bool) -> float:
+        """Standard uncertainty of a value by the set-up; of ``both`` sides together, or of one."""
+        return hypot(self.share * value, self.offset * (self.left if both else 1.0))
 
 
 def parts_of(
@@ -119,7 +127,10 @@ def _in_degrees(
     by_eyes = channel.name.startswith("eye")
     share = 0.0 if by_eyes else stated_share("amplitude", axis, within=within)
     offset = _eye_error(stated) if by_eyes else stated_offset_deg(axis, within=within)
-    found = {"amplitude_deg": _levels(_of(turns, "amplitude_deg"), errors, share, offset)}
+    # A look is read with one error for each place, or too large everywhere: nobody knows.
+    left = 1.0 if by_eyes else EACH_SIDE
+    amplitudes = drawn.with_levels(_of(turns, "amplitude_deg"), errors)
+    found = {"amplitude_deg": _levels(amplitudes, errors, share, offset, left)}
     if not by_eyes:
         speeds = _of(turns, "peak_speed_deg_s")
         share = stated_share("peak speed", axis, within=within)
@@ -132,25 +143,33 @@ def _in_mm(
 ) -> dict[str, Part]:
     """By the size of a usual face; the rest position as well as the neck point is found."""
     share = length_share(lens_of_setup(stated.setup), depth=channel.depth)
-    offset = WORST["neck point, head moves in yaw"][0] / WORST_IS
-    swings = _of(turns, "swing_mm")
-    found = {"amplitude_mm": _levels(_of(turns, "amplitude_mm"), errors, share, offset)}
+    swings, amplitudes = _of(turns, "swing_mm"), _of(turns, "amplitude_mm")
     if isinstance(channel.rule, AwayRule):
-        # A way out from home and back has but one end that is read anew.
-        return found | {"swing_mm": _levels(swings, errors, share, 0.0)}
-    return found | {
+        # From a home that is measured too; the way back is told with the reading of the way out.
+        of = np.arange(len(turns)) // (2 if channel.rule.back_side else 1)
+        ways = {"amplitude_mm": amplitudes, "swing_mm": swings}
+        return {
+            k: _levels(drawn.with_levels(v, errors, of), errors, share) for k, v in ways.items()
+        }
+    offset = WORST["neck point, head moves in yaw"][0] / WORST_IS
+    levels = drawn.with_levels(amplitudes, errors)
+    return {
+        "amplitude_mm": _levels(levels, errors, share, offset, EACH_SIDE),
         "swing_mm": _swings(swings, errors, share),
         "peak_speed_mm_s": _speeds(_of(turns, "peak_speed_mm_s"), errors, share),
     }
 
 
-def _levels(values: Array, errors: Errors, share: float, offset: float) -> Part:
+def _levels(
+    levels: Drawn, errors: Errors, share: float, offset: float = 0.0, left: float = 1.0
+) -> Part:
     return Part(
-        drawn.with_levels(values, errors),
+        levels,
         lambda _: errors.level_bias,
         lambda _: errors.level_form,
         share,
         offset,
+        left,
         of_value=False,
     )
 
@@ -183,5 +202,5 @@ def _eye_error(stated: Stated) -> float:
 
 
 def _vergence() -> float:
-    """Standard error of a change of vergence, as a share."""
+    """Standard error of a change of vergence, as a share; by two clips, both read too small."""
     return LOT["vergence"] / 100.0 / WORST_IS

@@ -38,6 +38,10 @@ CARRIED = {
     "vergence_change_deg": 0.25,
 }
 TOO_FEW = "too few pictures a second for so fast a movement"
+TOO_UNSTEADY = "measured too unsteadily for so small a movement"
+#: From so many pictures a turn on it isn't their number that a figure fails by (own choice: the
+#: forms' biases are below .02 then).
+ENOUGH_SAMPLES = 8.0
 OF_BODY = "not reckoned for shoulders and hands"
 OF_STAYS = "not reckoned for standing up and bending down"
 OF_EYES = "not known for the speed of eyes"
@@ -55,6 +59,8 @@ NOT_DRAWN = "too few turns or samples to tell"
 MORE_ASKED = "more was asked towards the end"
 FASTER_ASKED = "faster was asked towards the end"
 SLOWER_ASKED = "slower was asked towards the end"
+_SPEEDS = ("peak_speed_deg_s", "peak_speed_mm_s")
+_SIZES = ("amplitude_deg", "amplitude_mm", "swing_mm", "vergence_change_deg")
 #: Two tempos that differ by a smaller share than this are one (own choice).
 TEMPO_SAME = 0.01
 #: Turns at each end: five repetitions.
@@ -79,9 +85,9 @@ def asked_changes(step: Step, turns: Sequence[Turn]) -> dict[str, str]:
     before, after = tempo_asked(step, first_s), tempo_asked(step, last_s)
     if before and after and abs(after - before) > TEMPO_SAME * before:
         why = FASTER_ASKED if after > before else SLOWER_ASKED
-        out |= {"tempo_bpm": why, "peak_speed_deg_s": why}
+        out |= dict.fromkeys(("tempo_bpm", *_SPEEDS), why)
     if grown_share(step, first_s) < grown_share(step, last_s):
-        out |= {"amplitude_deg": MORE_ASKED, "peak_speed_deg_s": MORE_ASKED}
+        out |= dict.fromkeys((*_SIZES, *_SPEEDS), MORE_ASKED)
     return out
 
 
@@ -120,11 +126,13 @@ def add_uncertainties(
         if found is None or found.get("median") is None:
             continue
         if not stays and _is_beyond(found, one, errors, CARRIED[key]):
-            _withhold(found)
+            few = not errors.samples_a_turn >= ENOUGH_SAMPLES
+            _withhold(found, TOO_FEW if few else TOO_UNSTEADY)
             continue
         unknown = stated.unknown() if key != "tempo_bpm" else ""
         _fill(found, one, turns, unknown)
-        if len(turns) >= 2 * FIVE:
+        # What a stay is short by hangs on how quick it was; between two ends it isn't known.
+        if len(turns) >= 2 * FIVE and not stays:
             found["difference"] = _difference(one, unknown, stated.changed.get(key, ""))
 
 
@@ -134,7 +142,7 @@ def _errors_of(channel: Channel, turns: Sequence[Turn], samples: Iterable[Sample
     if isinstance(channel.rule, TurningRule):
         mean = Mean(channel.smooth_s, channel.least_s)
         return errors_of(times, values, turns, channel.rule, mean)
-    return errors_of_stays(times, values)
+    return errors_of_stays(times, values, turns, channel.rule)
 
 
 def _is_beyond(found: Figure, one: Part, errors: Errors, most: float) -> bool:
@@ -146,19 +154,20 @@ def _is_beyond(found: Figure, one: Part, errors: Errors, most: float) -> bool:
     return not carried
 
 
-def _withhold(found: Figure) -> None:
-    found.update(missing(TOO_FEW))
+def _withhold(found: Figure, reason: str) -> None:
+    found.update(missing(reason))
     for name in ("first_five", "last_five"):
         if name in found:
-            found[name] = missing(TOO_FEW)
+            found[name] = missing(reason)
     if "by_side" in found:
-        found["by_side"] = {side: missing(TOO_FEW) for side in found["by_side"]}
+        found["by_side"] = {side: missing(reason) for side in found["by_side"]}
 
 
 def withheld(movement: Mapping[str, Figure] | None) -> dict[str, str]:
     """Figures of a movement that the pictures can't carry, and why."""
     found = (movement or {}).items()
-    return {k: TOO_FEW for k, f in found if isinstance(f, dict) and f.get("reason") == TOO_FEW}
+    told = {k: f.get("reason") for k, f in found if isinstance(f, dict)}
+    return {k: why for k, why in told.items() if why in (TOO_FEW, TOO_UNSTEADY)}
 
 
 def _fill(found: Figure, one: Part, turns: Sequence[Turn], unknown: str) -> None:
@@ -180,8 +189,8 @@ def _fill(found: Figure, one: Part, turns: Sequence[Turn], unknown: str) -> None
             continue
         noise = hypot(one.drawn.median_u(which), one.form(value))
         bias = one.bias(value) + one.drawn.median_bias(which)
-        setup = hypot(one.share * value, one.drawn.median_aside(which, aside))
-        of = Uncertainty(noise, setup, bias)
+        both = len({turns[k].side for k in np.flatnonzero(which).tolist()}) > 1
+        of = Uncertainty(noise, one.setup(value, both=both), bias)
         part["uncertainty"] = _told(of, unknown)
         part["spread_uncertainty"] = _rounded(one.drawn.spread_u(which, aside))
 

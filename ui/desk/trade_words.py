@@ -32,6 +32,7 @@ from tracker.session.uncertain import (
     OF_STAYS,
     SLOWER_ASKED,
     TOO_FEW,
+    TOO_UNSTEADY,
 )
 
 CONTEXT = "trade"
@@ -198,6 +199,7 @@ _SENTENCES = (
     terms.UNCERTAINTY,
     terms.UNCERTAINTY_SAYS,
     TOO_FEW,
+    TOO_UNSTEADY,
     OF_BODY,
     OF_EYES,
     OF_STAYS,

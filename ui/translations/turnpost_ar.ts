@@ -2022,6 +2022,11 @@
             <translation>قيس جزءًا من الوقت فقط</translation>
         </message>
         <message>
+            <source>measured too unsteadily for so small a movement</source>
+            <comment>measured too unsteadily for so small a movement</comment>
+            <translation>القياس غير مستقر كفايةً لحركة بهذا الصغر</translation>
+        </message>
+        <message>
             <source>measured with a card</source>
             <comment>measured with a card</comment>
             <translation>قيس ببطاقة</translation>

@@ -2022,6 +2022,11 @@
             <translation>nur einen Teil der Zeit gemessen</translation>
         </message>
         <message>
+            <source>measured too unsteadily for so small a movement</source>
+            <comment>measured too unsteadily for so small a movement</comment>
+            <translation>zu unruhig gemessen für eine so kleine Bewegung</translation>
+        </message>
+        <message>
             <source>measured with a card</source>
             <comment>measured with a card</comment>
             <translation>mit einer Karte gemessen</translation>

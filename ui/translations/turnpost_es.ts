@@ -2022,6 +2022,11 @@
             <translation>medido solo parte del tiempo</translation>
         </message>
         <message>
+            <source>measured too unsteadily for so small a movement</source>
+            <comment>measured too unsteadily for so small a movement</comment>
+            <translation>medido con demasiada inestabilidad para un movimiento tan pequeño</translation>
+        </message>
+        <message>
             <source>measured with a card</source>
             <comment>measured with a card</comment>
             <translation>medido con una tarjeta</translation>
