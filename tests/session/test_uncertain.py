@@ -137,7 +137,7 @@ def test_the_error_of_the_setup_is_the_one_that_is_stated() -> None:
     assert found["uncertainty"]["setup"] == pytest.approx(
         found["median"] * LOT["peak speed in yaw"] / 100 / 1.96, rel=0.01
     )
-    assert stated_share("amplitude", "pitch", within=False) == pytest.approx(0.044 / 1.96)
+    assert stated_share("amplitude", "pitch", within=False) == pytest.approx(0.049 / 1.96)
     assert stated_offset_deg("pitch", within=True) == pytest.approx(0.30 / 1.96)
     assert stated_offset_deg("roll", within=False) == pytest.approx(LOT_DEG["head yaw"] / 1.96)
     assert not is_within({"distance_mm": 600.0, "glasses": "none"}, ["coarse_picture"])
