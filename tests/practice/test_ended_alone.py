@@ -17,7 +17,8 @@ from tests.practice.test_conductor import AFTER_TURNS, LATER, staged
 from tracker.plan.model import Plan
 from tracker.practice.earlier import earlier_of
 from tracker.practice.history import load_history
-from tracker.practice.tasks import AskGate
+from tracker.practice.reported import reported_entries
+from tracker.practice.tasks import AskGate, ShowToday
 from tracker.practice.week import week_before
 from tracker.records.conditions import conditions_of
 from tracker.records.rows import row_of
@@ -106,6 +107,37 @@ def test_what_is_practised_already_stays_open() -> None:
     person = Person()
     person.practise(plan, history=on_days(*sessions(plan, 2), first.summary, alone()))
     assert done_ids(person.summary) == ["nods-on-target"]
+
+
+def test_a_yes_upon_which_nothing_was_practised_is_asked_again_and_waits_as_long() -> None:
+    """Who felt unwell right after the yes: the same at the patient's, untold, and on the desk."""
+    plan, third = staged(), Person()
+    calm = sessions(plan, 2)
+    conductor = third.practise(plan, until=ShowToday, history=calm)
+    conductor.unwell()
+    third.go_on(conductor)
+    unwell = third.summary
+    assert unwell.opened == ["two"] and unwell.ended == "stopped_unwell" and not unwell.exercises
+    stage_two = [e.entry_id for e in plan.entries_of("two")]
+    for since, open_now in ((0, False), (1, False), (2, True)):
+        history = on_days(*calm, unwell, *calm[:since])
+        (found,) = conditions_of(plan, [row_of(s, str(k)) for k, s in enumerate(history)])
+        assert (found.practised, found.condition.met) == (False, open_now)
+        told = [e.entry_id for e in reported_entries(plan, history)]
+        assert not {*told} & {*stage_two}
+        person = Person()
+        person.practise(plan, history=history)
+        assert ("AskOpen" in person.kinds()) is open_now
+        assert done_ids(person.summary) == (stage_two if open_now else ["turns-on-target"])
+
+
+def test_a_yes_counts_as_long_as_something_of_it_was_practised() -> None:
+    plan, third = staged(), Person()
+    calm = sessions(plan, 2)
+    third.practise(plan, history=calm)
+    person = Person()
+    person.practise(plan, history=on_days(*calm, third.summary))
+    assert "AskOpen" not in person.kinds() and done_ids(person.summary) == ["nods-on-target"]
 
 
 def test_an_entry_waits_as_a_stage_does() -> None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from typing import Any
 
-from tracker.plan.model import Plan, Unlock
+from tracker.plan.model import Entry, Plan, Unlock
 from tracker.session.flags import REPORTED
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -71,6 +71,16 @@ def opens(unlock: Unlock | None, history: Sequence[SessionFigures], patient_agre
     return unlock is None or (judge_condition(unlock, history).met and patient_agrees)
 
 
+def entries_named(plan: Plan, name: str) -> list[Entry]:
+    """Entries that the name of a stage or an entry stands for."""
+    return plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+
+
+def is_practised(plan: Plan, name: str, done: Iterable[str | None]) -> bool:
+    """Whether anything of a stage, or an entry, is among the entries that were done."""
+    return not {e.entry_id for e in entries_named(plan, name)}.isdisjoint(done)
+
+
 def history_of(
     plan: Plan, name: str, summaries: Iterable[Summary], *, ended_badly: bool = False
 ) -> list[SessionFigures]:
@@ -80,7 +90,7 @@ def history_of(
     ``ended_badly`` sessions count, too, that had to be ended, whatever was done in them, of
     the plan or of none: what has not been practised yet is not to begin upon them.
     """
-    entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+    entries = entries_named(plan, name)
     all_ids = {e.entry_id for e in entries}
     needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
     found = []

@@ -11,7 +11,14 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
-from tracker.plan.unlocking import Condition, SessionFigures, had_to_end, judge_condition
+from tracker.plan.unlocking import (
+    Condition,
+    SessionFigures,
+    entries_named,
+    had_to_end,
+    is_practised,
+    judge_condition,
+)
 from tracker.records.rows import SessionRow, SetRow
 from tracker.session.flags import REPORTED
 
@@ -40,12 +47,11 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
     found = []
     for stage in plan.stages:
         if stage.unlock_after is not None:
-            inside = {e.entry_id for e in plan.entries_of(stage.stage_id)}
-            practised = bool(inside & done)
+            practised = is_practised(plan, stage.stage_id, done)
             found.append(_standing(plan, own, stage.unlock_after, stage.name, practised))
     for entry in plan.entries:
         if entry.unlock_after is not None:
-            practised = entry.entry_id in done
+            practised = is_practised(plan, entry.entry_id, done)
             standing = _standing(plan, own, entry.unlock_after, entry.entry_id, practised)
             found.append(replace(standing, exercise=entry.exercise))
     return found
@@ -67,7 +73,7 @@ def history_from_rows(
 
     As ``plan.unlocking.history_of`` gives them for summaries.
     """
-    entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+    entries = entries_named(plan, name)
     all_ids = {e.entry_id for e in entries}
     needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
     found = []
