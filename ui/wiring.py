@@ -231,10 +231,12 @@ def history_of(plan: Plan, new: Path | None = None) -> list[Summary]:
     """Summaries of earlier sessions with a plan; one that can't be read is left out.
 
     ``new`` is the folder that the next session gets, if it is to lie elsewhere: those that lie
-    beside it count, too. In the clinic they are what is known of the practice at home.
+    beside it count, too. In the clinic they are what is known of the practice at home; but what
+    names nobody there is everybody's, and counts from this computer's own folder alone.
     """
-    folders = [data_folder() / "sessions", *([] if new is None else [new.parent])]
-    known = [s for folder in folders for s in load_history(folder, plan)[0]]
+    known, _ = load_history(data_folder() / "sessions", plan, own_computer=True)
+    if new is not None:
+        known += load_history(new.parent, plan)[0]
     once = {s.session_id or id(s): s for s in known}
     return sorted(once.values(), key=lambda s: s.started_at or "")
 

@@ -15,15 +15,16 @@ import pytest
 from tests.practice.person import SEATED, Person, done_ids, plan_of, refused, sessions
 from tests.practice.test_conductor import AFTER_TURNS, LATER, staged
 from tracker.plan.model import Plan
-from tracker.practice.earlier import earlier_of
+from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.history import load_history
 from tracker.practice.reported import reported_entries
 from tracker.practice.tasks import AskGate, ShowToday
-from tracker.practice.week import week_before
+from tracker.practice.week import Week, week_before
 from tracker.records.conditions import conditions_of
 from tracker.records.rows import row_of
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, save_summary
+from ui import wiring
 
 DAY = date(2026, 3, 2)
 
@@ -53,7 +54,7 @@ def read_back(folder: Path, plan: Plan, found: list[Summary]) -> list[Summary]:
     for k, summary in enumerate(found):
         (folder / str(k)).mkdir()
         save_summary(folder / str(k) / SUMMARY_NAME, summary)
-    history, unread = load_history(folder, plan)
+    history, unread = load_history(folder, plan, own_computer=True)
     assert not unread
     return history
 
@@ -149,15 +150,49 @@ def test_an_entry_waits_as_a_stage_does() -> None:
         assert bool(refused(person.summary)) is shut
 
 
-def test_the_next_day_asks_how_it_went_on_and_a_fall_told_there_counts(tmp_path: Path) -> None:
+def test_a_fall_told_outside_a_plan_may_be_anothers_and_silences_no_stop(tmp_path: Path) -> None:
+    """The day before the questions of the week: whoever fell, this person's fall is heard."""
     plan = staged()
     fell = alone("red_flag", gate={"put_first": ["fall"]})
-    (found,) = read_back(tmp_path, plan, on_days(fell))
-    next_day = DAY + timedelta(days=1)
-    assert earlier_of([found], next_day).ask_since_last
-    assert week_before([found], next_day).fall_told
-    # It begins no week of the plan: nobody talked of falls and medicines before it.
+    first = sessions(plan, 1)[0].model_copy(update={"started_at": f"{DAY}T09:00:00+01:00"})
+    day_before, today = DAY + timedelta(days=6), DAY + timedelta(days=7)
+    fell = fell.model_copy(update={"started_at": f"{day_before}T09:00:00+01:00"})
+    history = read_back(tmp_path, plan, [first, fell])
+    assert history == [first, fell]
+    assert week_before(history, today) == Week(due=True, medicines_due=True)
+    person = Person(weekly={"falls": "once", "hurt": False, "medicines_changed": False})
+    person.practise(plan, history=history, today=today)
+    assert person.summary.ended == "red_flag" and not person.summary.exercises
+
+
+def test_it_does_not_stand_for_the_call_that_a_fall_asks_for(tmp_path: Path) -> None:
+    """A fall told as the window closed leads to the stop next time, whoever fell meanwhile."""
+    plan = staged()
+    weekly = {"falls": "once", "reasons": {"medicines_changed": "not answered"}}
+    left = sessions(plan, 1)[0].model_copy(update={"weekly": weekly})
+    fell = alone("red_flag", gate={"put_first": ["fall"]})
+    history = read_back(tmp_path, plan, on_days(left, fell))
+    assert week_before(history, DAY + timedelta(days=1)).fall_open
+
+
+def test_alone_it_asks_about_no_day_of_practice_and_begins_no_week(tmp_path: Path) -> None:
+    plan = staged()
+    (found,) = read_back(tmp_path, plan, on_days(alone()))
+    assert earlier_of([found], DAY + timedelta(days=1)) == Earlier()
+    # Nobody talked of falls and medicines before it.
     assert not week_before([found], DAY + timedelta(days=7)).due
+
+
+def test_in_the_clinics_folder_it_is_nobodys(tmp_path: Path, private_data_folder: Path) -> None:
+    """There it may be any of their patients'; on the computer's own account it counts."""
+    plan = staged()
+    calm, mine, theirs = on_days(sessions(plan, 1)[0], alone(), alone())
+    clinic, own = tmp_path / "clinic", private_data_folder / "sessions"
+    for place, summary in ((clinic / "a", theirs), (clinic / "b", calm), (own / "c", mine)):
+        place.mkdir(parents=True)
+        save_summary(place / SUMMARY_NAME, summary)
+    assert load_history(clinic, plan)[0] == [calm]
+    assert wiring.history_of(plan, clinic / "new") == [calm, mine]
 
 
 def test_a_calm_one_and_one_that_names_somebody_are_left_out(tmp_path: Path) -> None:
