@@ -26,7 +26,7 @@ from tracker.session.engine import Engine
 from tracker.session.files import data_folder, make_private_folder, session_folder
 from tracker.session.flags import REPORTED
 from tracker.session.journal import FileJournal
-from tracker.session.live import LiveState, SessionInfo
+from tracker.session.live import Dropped, LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
@@ -113,6 +113,10 @@ class Recording:
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         """What the camera could not tell of a set."""
         return self._engine.untold(numbers)
+
+    def dropped(self, numbers: Sequence[int]) -> Dropped:
+        """Whether the head dropped suddenly in any of a set's steps."""
+        return self._engine.dropped(numbers)
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
