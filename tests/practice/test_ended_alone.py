@@ -6,6 +6,7 @@ this project's own choice, as a planned one that ended so does.
 
 from __future__ import annotations
 
+import json
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
@@ -20,13 +21,16 @@ from tracker.practice.history import load_history
 from tracker.practice.reported import reported_entries
 from tracker.practice.tasks import AskGate, ShowToday
 from tracker.practice.week import Week, week_before
-from tracker.records.conditions import conditions_of
-from tracker.records.rows import row_of
+from tracker.records.conditions import Standing, conditions_of
+from tracker.records.index import Records
+from tracker.records.people import people_of
+from tracker.records.rows import pack, row_of, unpack
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, save_summary
 from ui import wiring
 
 DAY = date(2026, 3, 2)
+EIGHT_DAYS = timedelta(days=8)
 
 
 def alone(ended: str = "stopped_unwell", **changes: Any) -> Summary:
@@ -193,6 +197,45 @@ def test_in_the_clinics_folder_it_is_nobodys(tmp_path: Path, private_data_folder
         save_summary(place / SUMMARY_NAME, summary)
     assert load_history(clinic, plan)[0] == [calm]
     assert wiring.history_of(plan, clinic / "new") == [calm, mine]
+
+
+def desk_of(plan: Plan, history: list[Summary]) -> Standing:
+    """How the plan's one condition stands on the desk, which has what names the person."""
+    rows = [row_of(s, str(k)) for k, s in enumerate(history) if s.person == plan.person]
+    kept = [unpack(r.place, json.loads(json.dumps(pack(r, shapes := {}))), [*shapes]) for r in rows]
+    assert kept == rows
+    people = people_of(
+        Records(Path(), kept, [("plan.json", plan)], [], 0, 0, complete=True), DAY + EIGHT_DAYS
+    )
+    (found,) = next(p for p in people if p.name == plan.person).conditions
+    return found
+
+
+def test_the_desk_learns_of_it_by_the_persons_next_session() -> None:
+    """What names nobody does not come to the clinic; what it held back is said by who waited."""
+    plan = staged()
+    calm = sessions(plan, 2)
+    history = on_days(*calm, alone(), alone())
+    assert desk_of(plan, history).condition.met
+    for since in range(3):
+        person = Person()
+        person.practise(plan, history=history)
+        shut = since < 2
+        assert done_ids(person.summary) == ["turns-on-target" if shut else "nods-on-target"]
+        assert len(person.summary.ended_outside) == 2
+        if not shut:
+            break
+        history = on_days(*history, person.summary)
+        found = desk_of(plan, history).condition
+        assert found.met is (since == 1)
+        if since == 0:
+            assert found.because == ("session 1 of the last 2: it was stopped unwell",)
+
+
+def test_where_nothing_ended_so_nothing_is_told_of_it() -> None:
+    person = Person()
+    person.practise(staged(), history=sessions(staged(), 2))
+    assert person.summary.ended_outside == []
 
 
 def test_a_calm_one_and_one_that_names_somebody_are_left_out(tmp_path: Path) -> None:

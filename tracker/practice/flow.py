@@ -40,13 +40,15 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.flags import COUNT_LOST
-from tracker.session.said import AFTER_DROP, CLOSED, NO_ANSWER
+from tracker.session.said import AFTER_DROP, CLOSED, ENDED_OUTSIDE, NO_ANSWER
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
 #: So long an answer is waited for after a sudden drop of the head (own choice: to collect oneself
 #: and walk some steps back to the keys takes that long; nobody is called at its end).
 WELL_S = 60.0
+#: No condition looks back on more sessions (``plan.model.Unlock.sessions``).
+OUTSIDE_MOST = 100
 
 
 class SessionFlow(Asking):
@@ -114,7 +116,15 @@ class SessionFlow(Asking):
         while True:
             yield Over(ended=end.ended, because=end.because)
 
+    def _tell_outside(self) -> None:
+        """Have the summary say what holds back something new, and that no other one can."""
+        found = self._openings.outside[-OUTSIDE_MOST:]
+        if found:
+            told = [{"started_at": s.started_at, "ended": s.ended} for s in found]
+            self._recorder.answer(ENDED_OUTSIDE, told)
+
     def _practice(self) -> Flow:
+        self._tell_outside()
         yield from self._ask_gate("start")
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:

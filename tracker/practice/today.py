@@ -8,6 +8,7 @@ from tracker.errors import InputError
 from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.unlocking import (
     SessionFigures,
+    had_to_end,
     history_of,
     is_practised,
     judge_condition,
@@ -27,6 +28,14 @@ class Openings:
         Summaries of earlier sessions, oldest first; those outside any plan count, too, where
         they had to be ended.
 
+    Attributes
+    ----------
+    agreed
+        Stages and entries that the patient has said yes to.
+    outside
+        The sessions outside any plan that count so. The clinic does not see them: they name
+        nobody.
+
     Notes
     -----
     A patient who has said yes to a stage or an entry, and has practised something of it, isn't
@@ -40,6 +49,13 @@ class Openings:
         self._history = list(history)
         own = [s for s in history if s.plan_id == plan.plan_id]
         self._done = {e.entry_id for s in own for e in s.exercises}
+        self.outside = [
+            s
+            for s in history
+            if s.plan_id != plan.plan_id
+            and s.person is None
+            and had_to_end(plan, s.plan_id, s.ended)
+        ]
         said_yes = {n for s in own for n in s.opened}
         self.agreed: set[str] = {n for n in said_yes if is_practised(plan, n, self._done)}
 

@@ -42,6 +42,7 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
     """Every condition of a plan, in its order; rows oldest first."""
     if plan is None:
         return []
+    rows = _with_outside(rows)
     own = [r for r in rows if r.plan_id == plan.plan_id or had_to_end(plan, r.plan_id, r.ended)]
     done = {s.entry_id for r in own if r.plan_id for s in r.sets}
     found = []
@@ -55,6 +56,20 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
             standing = _standing(plan, own, entry.unlock_after, entry.entry_id, practised)
             found.append(replace(standing, exercise=entry.exercise))
     return found
+
+
+def _with_outside(rows: Sequence[SessionRow]) -> list[SessionRow]:
+    """Rows with those of sessions outside any plan that the person's own summaries tell of.
+
+    Nothing else is known of them here: they name nobody.
+    """
+    told = {}
+    for row in rows:
+        for began, ended in row.ended_outside:
+            told[began, ended] = row._replace(
+                started_at=began, ended=ended, plan_id=None, sets=(), flags={}, ended_outside=()
+            )
+    return sorted([*rows, *told.values()], key=lambda r: r.order) if told else list(rows)
 
 
 def _standing(

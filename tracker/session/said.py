@@ -16,6 +16,8 @@ NOT_ASKED = "not asked"
 NOT_ANSWERED = "not answered"
 #: Symptoms that a plan may have asked for beside dizziness.
 ALSO_ASKED = ("nausea", "unsteadiness")
+#: Sessions outside any plan that had to be ended, which hold back what is new of this one.
+ENDED_OUTSIDE = "ended_outside"
 #: How the person was after a sudden drop of the head.
 AFTER_DROP = "after_drop"
 DROP_ANSWERS = ("fine", "not_well")
@@ -193,6 +195,19 @@ def agreed_of(record: SessionRecord) -> list[str]:
     """Stages and entries that the patient has said yes to."""
     found = record.answers.get("opened", [])
     return [str(n) for n in found] if isinstance(found, list) else []
+
+
+def ended_outside_rows(record: SessionRecord) -> list[dict[str, Any]]:
+    """Sessions outside any plan that had to be ended: when each began, and how it ended."""
+    found = record.answers.get(ENDED_OUTSIDE, [])
+    return [
+        {
+            "started_at": None if r.get("started_at") is None else str(r["started_at"]),
+            "ended": ended,
+        }
+        for r in (found if isinstance(found, list) else [])
+        if isinstance(r, Mapping) and isinstance(ended := r.get("ended"), str)
+    ]
 
 
 def _once(keys: Sequence[str]) -> list[str]:

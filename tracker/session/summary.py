@@ -47,6 +47,7 @@ from tracker.session.summary_file import (
     ChangeRow,
     Done,
     Ended,
+    EndedOutside,
     EventRow,
     ExerciseSummary,
     MarkRow,
@@ -117,6 +118,7 @@ def summarise(record: SessionRecord) -> Summary:
         opened=said.agreed_of(record),
         changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
         marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
+        ended_outside=[EndedOutside(**row) for row in said.ended_outside_rows(record)],
         baseline=about.baseline,
     )
 

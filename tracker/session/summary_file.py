@@ -182,6 +182,13 @@ class NotDone(_Part):
     reasons: list[str]
 
 
+class EndedOutside(_Part):
+    """A session outside any plan that had to be ended; it names nobody."""
+
+    started_at: str | None
+    ended: str
+
+
 #: What a set-up found: free, but for the statement of the bench (older summaries have none).
 SetupFound = Annotated[
     dict[str, Any], Field(json_schema_extra={"properties": {"bench": BENCH_SCHEMA}})
@@ -197,7 +204,8 @@ class Summary(_Part):
     person said after a sudden drop of the head (``value``: ``fine``, ``not_well``, or null with
     ``reason`` ``no_answer``, ``closed_unsaid`` or, where nobody was there, ``not_asked``), null
     where there was none. ``baseline``: it was done together with the therapist, for later ones to
-    be compared with.
+    be compared with. ``ended_outside``: sessions outside any plan on the same computer that had to
+    be ended, and so held back what is new of this plan; whose they were is not known.
     """
 
     format: Literal["turnpost-session"]
@@ -221,6 +229,7 @@ class Summary(_Part):
     opened: list[str] = []
     changes: list[ChangeRow] = []
     marks: list[MarkRow] = []
+    ended_outside: list[EndedOutside] = []
     baseline: bool = False
 
 
