@@ -311,7 +311,7 @@ class SessionFlow(Asking):
         """
         asked_s = self.now_s
         about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
-        self._recorder.answer(AFTER_DROP, about)
+        self._keep_drop(about)
         given, unsaid, shown = None, NO_ANSWER, True
         try:
             given = yield AskWell(until_s=asked_s + WELL_S)
@@ -320,10 +320,10 @@ class SessionFlow(Asking):
         except End as end:
             # Whoever leaves has not said how they are, and yet was there.
             unsaid, shown = CLOSED, end.shown
-            self._recorder.answer(AFTER_DROP, {**about, "closed": True})
+            self._keep_drop({**about, "closed": True})
         if given is not None:
             seconds = round(self.now_s - asked_s, 1)
-            self._recorder.answer(AFTER_DROP, {**about, "answer": given, "seconds": seconds})
+            self._keep_drop({**about, "answer": given, "seconds": seconds})
         if given == "fine" and not dropped.seen:
             return
         because: tuple[str, ...] = (given or unsaid,)
@@ -331,6 +331,11 @@ class SessionFlow(Asking):
             found = yield from self._safety_again()
             because += () if found is None else found.because
         raise End("possible_fall", because, shown=shown)
+
+    def _keep_drop(self, about: Mapping[str, Any]) -> None:
+        """Keep what was said after a drop with the session, and with the set that it was in."""
+        self._recorder.answer(AFTER_DROP, about)
+        self._of_set(AFTER_DROP, about)
 
     def _voice(self, entry: Entry) -> Voice:
         """What leads a set whose screen nobody looks at."""

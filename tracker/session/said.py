@@ -83,7 +83,7 @@ def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
         ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``,
         ``closed_unsaid`` where somebody closed the question, or ``not_asked`` where nobody was
         there), ``seconds`` until the answer, and ``seen``: whether the head was seen to stay
-        down, or was only lost while it dropped.
+        down, or was only lost while it dropped. After several drops that to the last.
     """
     found = record.answers.get(AFTER_DROP)
     if not isinstance(found, Mapping):
@@ -91,6 +91,16 @@ def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
         seen = any(e.reason != "no_face" for e in drops)
         unasked = {"value": None, "reason": UNASKED, "seconds": None, "seen": seen}
         return unasked if drops else None
+    return _drop_answer(found)
+
+
+def after_drop_in(answers: Answers) -> dict[str, Any] | None:
+    """The same for one set; None where nothing was asked after it."""
+    found = answers.get(AFTER_DROP)
+    return _drop_answer(found) if isinstance(found, Mapping) else None
+
+
+def _drop_answer(found: Mapping[str, Any]) -> dict[str, Any]:
     value = found.get("answer")
     value = value if value in DROP_ANSWERS else None
     unsaid = CLOSED if found.get("closed") is True else NO_ANSWER

@@ -108,7 +108,10 @@ def summarise(record: SessionRecord) -> Summary:
         after_drop=said.after_drop_of(record),
         exercises=[
             exercise_summary(e, about.notes, about.setup, about.table_group).model_copy(
-                update={"symptoms": said.symptoms_of_set(e, record)}
+                update={
+                    "symptoms": said.symptoms_of_set(e, record),
+                    "after_drop": said.after_drop_in(e.answers),
+                }
             )
             for e in record.exercises
         ],

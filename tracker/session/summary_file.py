@@ -119,7 +119,7 @@ class Done(_Part):
 
 
 class ExerciseSummary(_Part):
-    """One exercise."""
+    """One exercise; ``after_drop`` is what was said after a drop in it (see :class:`Summary`)."""
 
     exercise: str
     entry_id: str | None
@@ -144,6 +144,7 @@ class ExerciseSummary(_Part):
     steadied: dict[str, Any] | None = None
     arm: dict[str, Any] | None = None
     landed: dict[str, Any] | None = None
+    after_drop: dict[str, Any] | None = None
     changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
