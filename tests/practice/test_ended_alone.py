@@ -16,6 +16,7 @@ import pytest
 from tests.practice.person import SEATED, Person, done_ids, plan_of, refused, sessions
 from tests.practice.test_conductor import AFTER_TURNS, LATER, staged
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.history import load_history
 from tracker.practice.reported import reported_entries
@@ -230,6 +231,26 @@ def test_the_desk_learns_of_it_by_the_persons_next_session() -> None:
         assert found.met is (since == 1)
         if since == 0:
             assert found.because == ("session 1 of the last 2: it was stopped unwell",)
+
+
+@pytest.mark.parametrize("tried_by", ["the person", "nobody named"])
+@pytest.mark.parametrize(("ended", "waits"), [("stopped_unwell", True), ("stopped", False)])
+def test_a_first_try_that_ended_unwell_holds_back_what_is_new(
+    tmp_path: Path, tried_by: str, ended: str, waits: bool
+) -> None:
+    plan = staged()
+    person = plan.person if tried_by == "the person" else None
+    tried = alone(ended, plan_id=TRY_ID, person=person)
+    history = read_back(tmp_path, plan, on_days(*sessions(plan, 2), tried))
+    today = Person()
+    today.practise(plan, history=history)
+    assert done_ids(today.summary) == ["turns-on-target" if waits else "nods-on-target"]
+    known = desk_of(plan, history)
+    if person is None and waits:
+        # The clinic learns of it by the session that waited.
+        assert known.condition.met
+        known = desk_of(plan, [*history, *on_days(*history, today.summary)[-1:]])
+    assert known.condition.met is not waits
 
 
 def test_where_nothing_ended_so_nothing_is_told_of_it() -> None:

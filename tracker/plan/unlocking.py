@@ -8,6 +8,7 @@ from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from typing import Any
 
 from tracker.plan.model import Entry, Plan, Unlock
+from tracker.plan.starter import TRY_ID
 from tracker.session.flags import REPORTED
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -88,7 +89,8 @@ def history_of(
 
     Of a stage, every entry that is open from the start must have been done. With
     ``ended_badly`` sessions count, too, that had to be ended, whatever was done in them, of
-    the plan or of none: what has not been practised yet is not to begin upon them.
+    the plan, of none or in a try of the program: what has not been practised yet is not to
+    begin upon them.
     """
     entries = entries_named(plan, name)
     all_ids = {e.entry_id for e in entries}
@@ -107,8 +109,8 @@ def history_of(
 
 
 def had_to_end(plan: Plan, plan_id: str | None, ended: str) -> bool:
-    """Whether a session of a plan, or one outside any, had to be ended."""
-    return ended in ENDED_BADLY and plan_id in (None, plan.plan_id)
+    """Whether a session of a plan, one outside any, or a try of the program had to be ended."""
+    return ended in ENDED_BADLY and plan_id in (None, TRY_ID, plan.plan_id)
 
 
 #: Ends after which nothing is built upon a session: somebody was not well, or may not be.

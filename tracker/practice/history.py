@@ -6,6 +6,7 @@ from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import had_to_end
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, load_summary
@@ -29,10 +30,10 @@ def load_history(
 
     Notes
     -----
-    Practice outside a plan names nobody. Where it had to be ended it may have been theirs, so
-    it holds back what is new (``practice.today``): to be wrong in this only makes them wait. It
-    must say nothing else of them, least of all that a fall was told already:
-    ``practice.week`` passes it over.
+    Practice outside a plan names nobody, nor does a try of the program where its plan has no
+    name. What had to be ended of these may have been theirs, so it holds back what is new
+    (``practice.today``): to be wrong in this only makes them wait. It must say nothing else of
+    them, least of all that a fall was told already: ``practice.week`` passes it over.
     """
     found, unread = [], []
     for path in sorted(folder.glob(f"*/{SUMMARY_NAME}")):
@@ -42,8 +43,8 @@ def load_history(
             unread.append(str(error))
             continue
         own = plan.person is not None or summary.plan_id == plan.plan_id
-        nameless = own_computer and summary.plan_id is None and summary.person is None
-        ended_alone = nameless and had_to_end(plan, None, summary.ended)
+        alone = summary.plan_id in (None, TRY_ID) and summary.person is None
+        ended_alone = own_computer and alone and had_to_end(plan, None, summary.ended)
         if ended_alone or (own and summary.person == plan.person):
             found.append(summary)
     return sorted(found, key=lambda s: s.started_at or ""), unread
