@@ -47,7 +47,7 @@ SCORE_AFTER_S = 10.0
 #: So long an answer is waited for after a sudden drop of the head (own choice: to collect oneself
 #: and walk some steps back to the keys takes that long; nobody is called at its end).
 WELL_S = 60.0
-#: No condition looks back on more sessions (``plan.model.Unlock.sessions``).
+#: Own choice: no condition looks back on more sessions (``plan.model.Unlock.sessions``).
 OUTSIDE_MOST = 100
 
 
