@@ -18,7 +18,7 @@ from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
 from tracker.sample import Sample
-from tracker.session.live import LiveState
+from tracker.session.live import Dropped, LiveState
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
 from tracker.session.summary_file import Summary
@@ -101,6 +101,10 @@ class RecordingLike(Protocol):
 
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         """Tell what the camera could not tell of a set."""
+        ...
+
+    def dropped(self, numbers: Sequence[int]) -> Dropped:
+        """Whether the head dropped suddenly in any of a set's steps."""
         ...
 
     def tell_by(self, tell: Callable[[Cue], bool]) -> None:

@@ -26,7 +26,7 @@ from tracker.session.engine import Engine
 from tracker.session.files import data_folder, make_private_folder, session_folder
 from tracker.session.flags import REPORTED
 from tracker.session.journal import FileJournal
-from tracker.session.live import LiveState, SessionInfo
+from tracker.session.live import Dropped, LiveState, SessionInfo
 from tracker.session.recovery import Interrupted, interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME, save_session
 from tracker.session.stage import Step, load_stage_log, stage_path_of
@@ -113,6 +113,10 @@ class Recording:
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         """What the camera could not tell of a set."""
         return self._engine.untold(numbers)
+
+    def dropped(self, numbers: Sequence[int]) -> Dropped:
+        """Whether the head dropped suddenly in any of a set's steps."""
+        return self._engine.dropped(numbers)
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
@@ -231,10 +235,12 @@ def history_of(plan: Plan, new: Path | None = None) -> list[Summary]:
     """Summaries of earlier sessions with a plan; one that can't be read is left out.
 
     ``new`` is the folder that the next session gets, if it is to lie elsewhere: those that lie
-    beside it count, too. In the clinic they are what is known of the practice at home.
+    beside it count, too. In the clinic they are what is known of the practice at home; but what
+    names nobody there is everybody's, and counts from this computer's own folder alone.
     """
-    folders = [data_folder() / "sessions", *([] if new is None else [new.parent])]
-    known = [s for folder in folders for s in load_history(folder, plan)[0]]
+    known, _ = load_history(data_folder() / "sessions", plan, own_computer=True)
+    if new is not None:
+        known += load_history(new.parent, plan)[0]
     once = {s.session_id or id(s): s for s in known}
     return sorted(once.values(), key=lambda s: s.started_at or "")
 

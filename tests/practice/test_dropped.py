@@ -12,10 +12,12 @@ from tracker.plan.gate import EMERGENCY, QUESTIONS, SPIN
 from tracker.practice.conductor import Conductor
 from tracker.practice.flow import SCORE_AFTER_S, WELL_S
 from tracker.practice.tasks import AskAfterSet, AskGate, AskScores, AskWell, DoSet, Over, Settle
+from tracker.records.figures import record_of
 from tracker.records.rows import row_of
 from tracker.session.projections import session_record
 from tracker.session.stage import Step
 from tracker.session.summary import summarise
+from tracker.session.summary_file import Summary
 
 PLAN = plan_of(STAND, TURNS)
 NONE = dict.fromkeys(QUESTIONS, False)
@@ -160,6 +162,30 @@ def test_who_was_lost_as_they_sat_down_and_is_fine_goes_on() -> None:
     found = kept(person)
     assert found["ended"] == "finished" and found["after_drop"]["value"] == "fine"
     assert [e["exercise"] for e in found["exercises"]] == ["stand", "turns-on-target"]
+
+
+def test_the_answer_stands_beside_the_set_that_it_is_of() -> None:
+    """The camera saw a drop in the first set alone; the second was asked about by the place."""
+    person = Person()
+    conductor = in_a_set(person)
+    conductor.dropped(conductor.now_s + 2.0, seen=False)
+    conductor.answer("fine")
+    person.go_on(conductor, until=DoSet)
+    from_s = conductor.now_s
+    values = {"from_s": from_s, "to_s": from_s + 10.0, "step": "exercise"}
+    conductor.begin_set(Step.model_validate(values | {"exercise": "turns-on-target"}))
+    conductor.dropped(from_s + 2.0, seen=False)
+    conductor.answer("not_well")
+    conductor.answer(NONE)
+    found = kept(person)
+    told = [e["after_drop"]["value"] for e in found["exercises"]]
+    assert (told, found["after_drop"]["value"]) == (["fine", "not_well"], "not_well")
+    fall = {"code": "possible_fall", "start_s": 3.0, "end_s": 4.0, "said_at_s": 3.1}
+    found["exercises"][0]["events"] = [fall]
+    first, second = record_of(Summary.model_validate(found)).exercises
+    answer = first.find("event.possible_fall.answer")
+    assert answer is not None and answer.value == "said to be all right"
+    assert second.find("event.possible_fall.answer") is None
 
 
 @pytest.mark.parametrize("answer", ["not_well", None])

@@ -22,7 +22,7 @@ from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.flags import REPORTED
 from tracker.session.journal import MemoryJournal
-from tracker.session.live import LiveState, SessionInfo
+from tracker.session.live import Dropped, LiveState, SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.recovery import Interrupted
 from tracker.session.stage import Step
@@ -144,6 +144,9 @@ class FakeRecording:
 
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         return self.engine.untold(numbers)
+
+    def dropped(self, numbers: Sequence[int]) -> Dropped:
+        return self.engine.dropped(numbers)
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         self.engine.mark(name, time_s, **values)

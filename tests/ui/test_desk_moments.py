@@ -33,6 +33,7 @@ from tracker.session.journal import FileJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import Step
+from tracker.session.summary_file import ExerciseSummary
 from ui import words
 from ui.desk.moments import gaps_of, lines_of, told_at
 from ui.desk.session_data import SessionView, SetView, Span, lines_for
@@ -448,6 +449,30 @@ def test_a_possible_fall_is_listed_with_what_was_said_after_it(said: str) -> Non
     assert "no face in the picture" in line and answer in line
     (hovered,) = [t for t in told_at(view, shown, 3.5, 0.1) if "possible fall" in t]
     assert answer in hovered
+
+
+def test_beside_a_possible_fall_stands_what_was_said_of_its_own_set() -> None:
+    """Another set was asked about last; in it the camera had seen nothing drop."""
+    view = made_view([k / 10 for k in range(100)], [])
+    fall = {"code": "possible_fall", "start_s": 3.0, "end_s": 4.0, "said_at_s": 3.1}
+    drops = [
+        {"value": value, "reason": None, "seconds": 1.0, "seen": False}
+        for value in ("fine", "not_well")
+    ]
+    known = view.sets[0].exercise.model_dump()
+    view.sets = [
+        replace(
+            view.sets[0],
+            number=k,
+            exercise=ExerciseSummary.model_validate(
+                known | {"events": [fall][k:], "after_drop": drop}
+            ),
+        )
+        for k, drop in enumerate(drops)
+    ]
+    view.summary = view.summary.model_copy(update={"after_drop": drops[1]})
+    (told,) = [t for t in told_at(view, view.sets[0], 3.5, 0.1) if "possible fall" in t]
+    assert "said to be all right" in told
 
 
 @pytest.mark.parametrize("first_s", [10.0, 6.0])

@@ -293,6 +293,55 @@ def test_a_window_that_stood_still_asks_although_something_else_was_said_since(
     assert isinstance(person.director.task, AskWell) is falls
 
 
+def hold_up(person: Person, seconds: float, make: Make) -> None:
+    """Samples come while the window stands still."""
+    service = person.fake.service
+    until_s = service.time_s + seconds
+    while service.time_s < until_s:
+        service.time_s += 1 / 30
+        person.time_s += 1 / 30
+        service.news.append(Measured(make(service.time_s)))
+
+
+@pytest.mark.parametrize("way", ["its end", "pause", "stop", "end for today"])
+@pytest.mark.parametrize("how", ["seen", "lost", "none"])
+def test_a_window_that_stood_still_asks_however_the_set_was_left_since(
+    begin: Begin, way: str, how: str
+) -> None:
+    """The drop and what the set is left by come in the same hole."""
+    person = begin(plan_of(SHAKE))
+    into_set(person)
+    person.measured(25.0, still)
+    fell_s = person.fake.service.time_s + 1.0
+    down = falling_from(fell_s)
+
+    def moved(time_s: float) -> Sample:
+        if how == "lost" and time_s > fell_s + 0.3:
+            return Sample(time_s, reason="no_face")
+        return still(time_s) if how == "none" else down(time_s)
+
+    hold_up(person, 8.0 if way == "its end" else 2.5, moved)
+    if way == "pause":
+        person.press(SPACE)
+    elif way != "its end":
+        # What has come is taken; the window has not looked at it yet.
+        while person.fake.service.news:
+            person.director._take(person.fake.service.news.pop(0))
+        assert isinstance(person.director.task, DoSet)
+        person.director.stop_plan() if way == "stop" else person.director.end_today()
+    person.settle()
+    (run,) = person.fake.recordings[-1].engine.runs
+    assert ("possible_fall" in {e.code for e in run.events}) is (how != "none")
+    assert isinstance(person.director.task, AskWell) is (how != "none")
+    if how == "none":
+        return
+    person.press("1")
+    over = isinstance(person.director.task, Over)
+    assert over is (how == "seen")
+    person.director.end_today()
+    assert person.director.conductor is None or isinstance(person.director.task, Over)
+
+
 # --- who drops out of the picture ---
 
 

@@ -176,6 +176,35 @@ def test_a_session_that_waits_for_its_place_is_asked_about_and_not_lost(
     assert person.director.phase == Phase.welcome
 
 
+@pytest.mark.parametrize("of_plan", [False, True])
+def test_said_while_saving_and_the_window_closed_it_is_kept(
+    make: Make, fake: FakeWorld, of_plan: bool
+) -> None:
+    """Nobody is there to answer; that somebody felt unwell must not look like a break-off."""
+    person = planned(make, fake) if of_plan else alone(make, fake)
+    plan, first = person.director.plan, fake.recordings[-1]
+    jobs = held_back(person.director)
+    person.director.end_today() if of_plan else person.director.stop()
+    assert person.director.phase == Phase.saving
+    person.press("u")
+    assert fake.recordings[-1] is first
+
+    def wait(_: float) -> None:
+        for job in jobs:
+            job.done = True
+
+    jobs[-1].wait = wait
+    person.window.close()
+    second = fake.recordings[-1]
+    assert second is not first and second.closed
+    before = json.loads((first.folder / "summary.json").read_text(encoding="utf-8"))
+    assert before["ended"] == "stopped" and len(before["exercises"]) == 1
+    kept = json.loads((second.folder / "summary.json").read_text(encoding="utf-8"))
+    assert (kept["ended"], kept["ended_because"]) == ("stopped_unwell", ["unwell"])
+    assert kept["plan_id"] == (None if plan is None else plan.plan_id)
+    assert kept["exercises"] == []
+
+
 def test_what_waits_is_let_go_with_the_window(make: Make, fake: FakeWorld) -> None:
     person = alone(make, fake)
     first = fake.recordings[-1]

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from typing import Any
 
-from tracker.plan.model import Plan, Unlock
+from tracker.plan.model import Entry, Plan, Unlock
+from tracker.plan.starter import TRY_ID
 from tracker.session.flags import REPORTED
 from tracker.session.summary_file import ExerciseSummary, Summary
 
@@ -71,6 +72,16 @@ def opens(unlock: Unlock | None, history: Sequence[SessionFigures], patient_agre
     return unlock is None or (judge_condition(unlock, history).met and patient_agrees)
 
 
+def entries_named(plan: Plan, name: str) -> list[Entry]:
+    """Entries that the name of a stage or an entry stands for."""
+    return plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+
+
+def is_practised(plan: Plan, name: str, done: Iterable[str | None]) -> bool:
+    """Whether anything of a stage, or an entry, is among the entries that were done."""
+    return not {e.entry_id for e in entries_named(plan, name)}.isdisjoint(done)
+
+
 def history_of(
     plan: Plan, name: str, summaries: Iterable[Summary], *, ended_badly: bool = False
 ) -> list[SessionFigures]:
@@ -78,9 +89,10 @@ def history_of(
 
     Of a stage, every entry that is open from the start must have been done. With
     ``ended_badly`` sessions count, too, that had to be ended, whatever was done in them, of
-    the plan or of none: what has not been practised yet is not to begin upon them.
+    the plan, of none or in a try of the program: what has not been practised yet is not to
+    begin upon them.
     """
-    entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+    entries = entries_named(plan, name)
     all_ids = {e.entry_id for e in entries}
     needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
     found = []
@@ -97,8 +109,8 @@ def history_of(
 
 
 def had_to_end(plan: Plan, plan_id: str | None, ended: str) -> bool:
-    """Whether a session of a plan, or one outside any, had to be ended."""
-    return ended in ENDED_BADLY and plan_id in (None, plan.plan_id)
+    """Whether a session of a plan, one outside any, or a try of the program had to be ended."""
+    return ended in ENDED_BADLY and plan_id in (None, TRY_ID, plan.plan_id)
 
 
 #: Ends after which nothing is built upon a session: somebody was not well, or may not be.

@@ -170,7 +170,12 @@ class Conductor:
     @property
     def set_begun(self) -> bool:
         """Whether a set is being done, or paused, that has begun."""
-        return isinstance(self._task, DoSet) and bool(self._flow.numbers)
+        return bool(self.set_steps)
+
+    @property
+    def set_steps(self) -> Sequence[int]:
+        """Steps of the set that is being done, or paused, by number; none where none has begun."""
+        return tuple(self._flow.numbers) if isinstance(self._task, DoSet) else ()
 
     def refuse_set(self, reason: str) -> None:
         """The set can't begin as it is: its entry is passed over, with the reason."""

@@ -48,7 +48,8 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
     -----
     The rest of a day can be told of once it is over, and so can the morning after it: both
     are asked about in the first session of a later day, once, answered or not. Sessions
-    without a day, of a day to come, or that only tried the program out count for nothing.
+    without a day, of a day to come, outside any plan, or that only tried the program out count
+    for nothing.
     """
     dated = dated_before(history, today)
     before = [d for d, _ in dated if d < today]

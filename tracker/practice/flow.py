@@ -40,13 +40,15 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.flags import COUNT_LOST
-from tracker.session.said import AFTER_DROP, CLOSED, NO_ANSWER
+from tracker.session.said import AFTER_DROP, CLOSED, ENDED_OUTSIDE, NO_ANSWER
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
 #: So long an answer is waited for after a sudden drop of the head (own choice: to collect oneself
 #: and walk some steps back to the keys takes that long; nobody is called at its end).
 WELL_S = 60.0
+#: Own choice: no condition looks back on more sessions (``plan.model.Unlock.sessions``).
+OUTSIDE_MOST = 100
 
 
 class SessionFlow(Asking):
@@ -114,7 +116,15 @@ class SessionFlow(Asking):
         while True:
             yield Over(ended=end.ended, because=end.because)
 
+    def _tell_outside(self) -> None:
+        """Have the summary say what holds back something new, and that no other one can."""
+        found = self._openings.outside[-OUTSIDE_MOST:]
+        if found:
+            told = [{"started_at": s.started_at, "ended": s.ended} for s in found]
+            self._recorder.answer(ENDED_OUTSIDE, told)
+
     def _practice(self) -> Flow:
+        self._tell_outside()
         yield from self._ask_gate("start")
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:
@@ -301,7 +311,7 @@ class SessionFlow(Asking):
         """
         asked_s = self.now_s
         about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
-        self._recorder.answer(AFTER_DROP, about)
+        self._keep_drop(about)
         given, unsaid, shown = None, NO_ANSWER, True
         try:
             given = yield AskWell(until_s=asked_s + WELL_S)
@@ -310,10 +320,10 @@ class SessionFlow(Asking):
         except End as end:
             # Whoever leaves has not said how they are, and yet was there.
             unsaid, shown = CLOSED, end.shown
-            self._recorder.answer(AFTER_DROP, {**about, "closed": True})
+            self._keep_drop({**about, "closed": True})
         if given is not None:
             seconds = round(self.now_s - asked_s, 1)
-            self._recorder.answer(AFTER_DROP, {**about, "answer": given, "seconds": seconds})
+            self._keep_drop({**about, "answer": given, "seconds": seconds})
         if given == "fine" and not dropped.seen:
             return
         because: tuple[str, ...] = (given or unsaid,)
@@ -321,6 +331,11 @@ class SessionFlow(Asking):
             found = yield from self._safety_again()
             because += () if found is None else found.because
         raise End("possible_fall", because, shown=shown)
+
+    def _keep_drop(self, about: Mapping[str, Any]) -> None:
+        """Keep what was said after a drop with the session, and with the set that it was in."""
+        self._recorder.answer(AFTER_DROP, about)
+        self._of_set(AFTER_DROP, about)
 
     def _voice(self, entry: Entry) -> Voice:
         """What leads a set whose screen nobody looks at."""

@@ -6,12 +6,15 @@ from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import had_to_end
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, load_summary
 
 
-def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
+def load_history(
+    folder: Path, plan: Plan, *, own_computer: bool = False
+) -> tuple[list[Summary], list[str]]:
     """A plan's person's earlier sessions, oldest first, and what could not be read.
 
     Parameters
@@ -21,11 +24,16 @@ def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
     plan
         Whose person is meant: with other plans too, as what is asked once a week goes on
         over a change of plan. Of a plan that names nobody only its own sessions.
+    own_computer
+        Whether the folder is the one that this computer's own sessions go into. Only there
+        what names nobody counts; in the clinic's folders it may be anybody's.
 
     Notes
     -----
-    Practice outside a plan names nobody. Where it had to be ended it is taken for theirs: the
-    folder is that of their computer, and to be wrong in this only makes them wait.
+    Practice outside a plan names nobody, nor does a try of the program where its plan has no
+    name. What had to be ended of these may have been theirs, so it holds back what is new
+    (``practice.today``): to be wrong in this only makes them wait. It must say nothing else of
+    them, least of all that a fall was told already: ``practice.week`` passes it over.
     """
     found, unread = [], []
     for path in sorted(folder.glob(f"*/{SUMMARY_NAME}")):
@@ -35,8 +43,8 @@ def load_history(folder: Path, plan: Plan) -> tuple[list[Summary], list[str]]:
             unread.append(str(error))
             continue
         own = plan.person is not None or summary.plan_id == plan.plan_id
-        alone = summary.plan_id is None and summary.person is None
-        ended_alone = alone and had_to_end(plan, None, summary.ended)
+        alone = summary.plan_id in (None, TRY_ID) and summary.person is None
+        ended_alone = own_computer and alone and had_to_end(plan, None, summary.ended)
         if ended_alone or (own and summary.person == plan.person):
             found.append(summary)
     return sorted(found, key=lambda s: s.started_at or ""), unread

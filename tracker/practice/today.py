@@ -6,7 +6,14 @@ from collections.abc import Sequence
 
 from tracker.errors import InputError
 from tracker.plan.model import Entry, Plan, Unlock
-from tracker.plan.unlocking import SessionFigures, history_of, judge_condition, opens
+from tracker.plan.unlocking import (
+    SessionFigures,
+    had_to_end,
+    history_of,
+    is_practised,
+    judge_condition,
+    opens,
+)
 from tracker.session.summary_file import Summary
 
 
@@ -21,31 +28,48 @@ class Openings:
         Summaries of earlier sessions, oldest first; those outside any plan count, too, where
         they had to be ended.
 
+    Attributes
+    ----------
+    agreed
+        Stages and entries that the patient has said yes to.
+    outside
+        The sessions outside any plan that count so. The clinic does not see them: they name
+        nobody.
+
     Notes
     -----
-    A patient who has once said yes to a stage or an entry isn't asked again; the
-    summary of that session carries it. The condition still has to be met. A session that had
-    to be ended speaks against what is new, whatever was done in it; what is practised already
-    is closed only by sessions in which its condition's entries were done.
+    A patient who has said yes to a stage or an entry, and has practised something of it, isn't
+    asked again; the summaries carry it. The condition still has to be met. A session that had
+    to be ended speaks against what is new, whatever was done in it, also after a yes; what is
+    practised already is closed only by sessions in which its condition's entries were done.
     """
 
     def __init__(self, plan: Plan, history: Sequence[Summary]) -> None:
         self._plan = plan
         self._history = list(history)
-        own = (s for s in history if s.plan_id == plan.plan_id)
-        self.agreed: set[str] = {n for s in own for n in s.opened}
+        own = [s for s in history if s.plan_id == plan.plan_id]
+        self._done = {e.entry_id for s in own for e in s.exercises}
+        self.outside = [
+            s
+            for s in history
+            if s.plan_id != plan.plan_id
+            and s.person is None
+            and had_to_end(plan, s.plan_id, s.ended)
+        ]
+        said_yes = {n for s in own for n in s.opened}
+        self.agreed: set[str] = {n for n in said_yes if is_practised(plan, n, self._done)}
 
     def may_open(self, name: str) -> bool:
         """Whether only the patient's yes is missing."""
         unlock = _unlock_of(self._plan, name)
         if unlock is None or name in self.agreed:
             return False
-        return judge_condition(unlock, self._figures(unlock, new=True)).met
+        return judge_condition(unlock, self._figures(name, unlock)).met
 
     def is_open(self, name: str) -> bool:
         """Whether the condition is met and the patient has said yes, or neither is asked for."""
         unlock = _unlock_of(self._plan, name)
-        return opens(unlock, self._figures(unlock), name in self.agreed)
+        return opens(unlock, self._figures(name, unlock), name in self.agreed)
 
     def entry_is_open(self, entry: Entry) -> bool:
         """Whether an entry and its stage are open."""
@@ -56,9 +80,10 @@ class Openings:
         own = self.is_open(entry.entry_id) or self.may_open(entry.entry_id)
         return own and (entry.stage is None or self.is_open(entry.stage))
 
-    def _figures(self, unlock: Unlock | None, *, new: bool = False) -> list[SessionFigures]:
+    def _figures(self, name: str, unlock: Unlock | None) -> list[SessionFigures]:
         if unlock is None or unlock.after is None:
             return []
+        new = not is_practised(self._plan, name, self._done)
         return history_of(self._plan, unlock.after, self._history, ended_badly=new)
 
 

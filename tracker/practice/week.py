@@ -46,8 +46,11 @@ class Week:
 
 
 def dated_before(history: Sequence[Summary], today: date) -> list[tuple[date, Summary]]:
-    """Sessions that count up to a day, with theirs: no tries, and none without one or ahead."""
-    real = [s for s in history if s.plan_id != TRY_ID]
+    """Sessions of plans up to a day, with theirs: no tries, and none without a day or ahead.
+
+    What is outside any plan names nobody, and may have been anybody's.
+    """
+    real = [s for s in history if s.plan_id not in (None, TRY_ID)]
     dated = [(day, s) for s in real if (day := day_of(s)) is not None and day <= today]
     # Sorting is stable: sessions of one day stay in their order.
     return sorted(dated, key=lambda d: d[0])
@@ -69,7 +72,9 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     before there was one from the first session of a plan: with the therapist, before it, falls and
     medicines were talked about (common practice), and "changed" needs a day since when.
     Sessions dated ahead, by a clock that was wrong, count for nothing; nor does a try of
-    the program, which must not take the place of a session in which falls are asked about.
+    the program, which must not take the place of a session in which falls are asked about,
+    nor practice outside a plan: a fall that was told there may be another's, and whoever tells
+    of one here is to be stopped once too often rather than not at all.
     """
     past = dated_before(history, today)
     return Week(
@@ -82,8 +87,7 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
 
 def _is_due(past: Sequence[_Dated], today: date, question: str) -> bool:
     asked = [day for day, s in past if _was_asked(s, question)]
-    of_plans = [day for day, s in past if s.plan_id is not None]
-    since = max(asked) if asked else min(of_plans, default=None)
+    since = max(asked) if asked else min((day for day, _ in past), default=None)
     return since is not None and (today - since).days >= EVERY_DAYS
 
 

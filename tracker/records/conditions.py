@@ -11,7 +11,14 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
-from tracker.plan.unlocking import Condition, SessionFigures, had_to_end, judge_condition
+from tracker.plan.unlocking import (
+    Condition,
+    SessionFigures,
+    entries_named,
+    had_to_end,
+    is_practised,
+    judge_condition,
+)
 from tracker.records.rows import SessionRow, SetRow
 from tracker.session.flags import REPORTED
 
@@ -35,20 +42,34 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
     """Every condition of a plan, in its order; rows oldest first."""
     if plan is None:
         return []
+    rows = _with_outside(rows)
     own = [r for r in rows if r.plan_id == plan.plan_id or had_to_end(plan, r.plan_id, r.ended)]
     done = {s.entry_id for r in own if r.plan_id for s in r.sets}
     found = []
     for stage in plan.stages:
         if stage.unlock_after is not None:
-            inside = {e.entry_id for e in plan.entries_of(stage.stage_id)}
-            practised = bool(inside & done)
+            practised = is_practised(plan, stage.stage_id, done)
             found.append(_standing(plan, own, stage.unlock_after, stage.name, practised))
     for entry in plan.entries:
         if entry.unlock_after is not None:
-            practised = entry.entry_id in done
+            practised = is_practised(plan, entry.entry_id, done)
             standing = _standing(plan, own, entry.unlock_after, entry.entry_id, practised)
             found.append(replace(standing, exercise=entry.exercise))
     return found
+
+
+def _with_outside(rows: Sequence[SessionRow]) -> list[SessionRow]:
+    """Rows with those of sessions outside any plan that the person's own summaries tell of.
+
+    Nothing else is known of them here: they name nobody.
+    """
+    told = {}
+    for row in rows:
+        for began, ended in row.ended_outside:
+            told[began, ended] = row._replace(
+                started_at=began, ended=ended, plan_id=None, sets=(), flags={}, ended_outside=()
+            )
+    return sorted([*rows, *told.values()], key=lambda r: r.order) if told else list(rows)
 
 
 def _standing(
@@ -67,7 +88,7 @@ def history_from_rows(
 
     As ``plan.unlocking.history_of`` gives them for summaries.
     """
-    entries = plan.entries_of(name) or [e for e in plan.entries if e.entry_id == name]
+    entries = entries_named(plan, name)
     all_ids = {e.entry_id for e in entries}
     needed = {e.entry_id for e in entries if e.unlock_after is None} or all_ids
     found = []

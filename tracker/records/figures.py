@@ -123,7 +123,7 @@ def record_of(summary: Summary) -> SessionFigures:
     place = Place(content)
     differ = any(place.at("setup").at("differs").rows())
     found = [_exercise(p, own_setup=differ) for p in place.at("exercises").rows()]
-    exercises = tuple(_with_answer(tuple(_labelled(found)), place.at("after_drop")))
+    exercises = tuple(_with_answer(tuple(_labelled(found)), place))
     session_id = place.at("session_id").text()
     person = place.at("person").text()
     ended = str(place.at("ended").text())
@@ -247,13 +247,19 @@ def _drops(place: Place, exercises: Sequence[ExerciseFigures]) -> Iterator[str]:
         yield clean(f"After a sudden drop of the head: {words}")
 
 
-def _with_answer(exercises: Sequence[ExerciseFigures], drop: Place) -> Iterator[ExerciseFigures]:
-    """The last exercise with a possible fall has what was said after it beside the event."""
-    said = drop.at("value").text() or drop.at("reason").text()
-    last = max((k for k, e in enumerate(exercises) if e.find(FALL)), default=-1)
-    for k, e in enumerate(exercises):
-        event = e.find(FALL)
-        if k != last or event is None or said is None:
+def _with_answer(exercises: Sequence[ExerciseFigures], place: Place) -> Iterator[ExerciseFigures]:
+    """A possible fall has what was said after it beside the event.
+
+    Where no set has its own answer (an older summary, or nobody was asked), that of the session
+    is to the last one.
+    """
+    drops = [p.at("after_drop") for p in place.at("exercises").rows()]
+    if all(p.value is None for p in drops):
+        last = max((k for k, e in enumerate(exercises) if e.find(FALL)), default=-1)
+        drops = [place.at("after_drop") if k == last else p for k, p in enumerate(drops)]
+    for e, drop in zip(exercises, drops, strict=True):
+        event, said = e.find(FALL), drop.at("value").text() or drop.at("reason").text()
+        if event is None or said is None:
             yield e
             continue
         words = clean(telling.after_drop(said))

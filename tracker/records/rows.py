@@ -118,7 +118,8 @@ class SessionRow(NamedTuple):
     ``weekly`` has what was answered of the questions of the week, by question. ``after_drop``
     is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``,
     ``closed_unsaid``, ``not_asked``), empty where there was none. ``also`` has the scores of what
-    was asked beside dizziness (``nausea_before``).
+    was asked beside dizziness (``nausea_before``). ``ended_outside`` are sessions outside any
+    plan that had to be ended: when each began, and how it ended.
     """
 
     place: str
@@ -141,6 +142,7 @@ class SessionRow(NamedTuple):
     baseline: bool = False
     after_drop: str = ""
     also: Figures = {}  # noqa: RUF012
+    ended_outside: tuple[tuple[str | None, str], ...] = ()
 
     @property
     def day(self) -> date | None:
@@ -200,6 +202,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         baseline=summary.baseline,
         after_drop=_after_drop(summary.after_drop),
         also=_also(symptoms),
+        ended_outside=tuple((o.started_at, o.ended) for o in summary.ended_outside),
     )
 
 
@@ -230,11 +233,13 @@ def unpack(place: str, data: Sequence[Any], shapes: Sequence[Sequence[str]]) -> 
         SetRow(exercise, entry, form, dict(zip(shapes[shape], known, strict=True)), *rest)
         for exercise, entry, form, shape, known, *rest in values[_SETS - 1]
     )
+    values[_OUTSIDE - 1] = tuple((began, ended) for began, ended in values[_OUTSIDE - 1])
     return SessionRow._make((place, *values))
 
 
 _PUT_FIRST = SessionRow._fields.index("put_first")
 _SETS = SessionRow._fields.index("sets")
+_OUTSIDE = SessionRow._fields.index("ended_outside")
 
 
 def number(value: Any) -> float | None:

@@ -20,7 +20,7 @@ from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
 from tracker.session.journal import NUMBER_COLUMNS, Journal, sample_record
 from tracker.session.journal_head import FORMAT, FORMAT_VERSION, marks
 from tracker.session.journal_line import Record
-from tracker.session.live import LiveState, SessionInfo, is_of_the_sample
+from tracker.session.live import Dropped, LiveState, SessionInfo, is_of_the_sample
 from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
 from tracker.session.unlike import EyesInDoubt
@@ -118,6 +118,14 @@ class Engine:
         """What the camera could not tell of a set (its steps), and the person can: ``arm``."""
         runs = [self._run(n) if n not in self._runs else self._runs[n] for n in numbers]
         return tuple(dict.fromkeys(u for r in runs if r is not None for u in r.untold))
+
+    def dropped(self, numbers: Sequence[int]) -> Dropped:
+        """Whether the head dropped suddenly in any of a set's steps; seen counts more than lost.
+
+        By what was found in them, however long they are over.
+        """
+        found: set[Dropped] = {self._runs[n].dropped for n in numbers if n in self._runs}
+        return "seen" if "seen" in found else "lost" if "lost" in found else ""
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
@@ -217,7 +225,6 @@ class Engine:
             "last_turn": run.counter.turns[-1] if run.counter.turns else None,
             "tempo_bpm": run.tempo_bpm,
             "cue": run.cue,
-            "dropped": run.dropped,
         }
 
     def _process(self, sample: Sample) -> None:

@@ -15,6 +15,7 @@ from tracker.session.stage import Step
 
 #: Name of the camera where a sample clip is in its place.
 SAMPLE_CLIP = "sample clip"
+#: Whether the head dropped suddenly: ``seen`` to stay down, ``lost`` if it left the picture.
 Dropped = Literal["", "seen", "lost"]
 
 
@@ -51,11 +52,7 @@ class SessionInfo(BaseModel):
 
 @dataclass(frozen=True, slots=True)
 class LiveState:
-    """How the session stands at ``time_s`` (NaN and None where unknown).
-
-    ``dropped`` is whether the head dropped suddenly in the step: ``seen`` to stay down, ``lost``
-    where it left the picture on its way.
-    """
+    """How the session stands at ``time_s`` (NaN and None where unknown)."""
 
     time_s: float = nan
     step: Step | None = None
@@ -69,7 +66,6 @@ class LiveState:
     turns: int = 0
     tempo_bpm: float | None = None
     cue: Cue | None = None
-    dropped: Dropped = ""
     measured: bool = False
     reason: str = ""
     gaze_error_deg: float = nan

@@ -16,6 +16,8 @@ NOT_ASKED = "not asked"
 NOT_ANSWERED = "not answered"
 #: Symptoms that a plan may have asked for beside dizziness.
 ALSO_ASKED = ("nausea", "unsteadiness")
+#: Sessions outside any plan that had to be ended, which hold back what is new of this one.
+ENDED_OUTSIDE = "ended_outside"
 #: How the person was after a sudden drop of the head.
 AFTER_DROP = "after_drop"
 DROP_ANSWERS = ("fine", "not_well")
@@ -81,7 +83,7 @@ def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
         ``value`` (``fine``, ``not_well``, or null with ``reason`` ``no_answer``,
         ``closed_unsaid`` where somebody closed the question, or ``not_asked`` where nobody was
         there), ``seconds`` until the answer, and ``seen``: whether the head was seen to stay
-        down, or was only lost while it dropped.
+        down, or was only lost while it dropped. After several drops that to the last.
     """
     found = record.answers.get(AFTER_DROP)
     if not isinstance(found, Mapping):
@@ -89,6 +91,16 @@ def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
         seen = any(e.reason != "no_face" for e in drops)
         unasked = {"value": None, "reason": UNASKED, "seconds": None, "seen": seen}
         return unasked if drops else None
+    return _drop_answer(found)
+
+
+def after_drop_in(answers: Answers) -> dict[str, Any] | None:
+    """The same for one set; None where nothing was asked after it."""
+    found = answers.get(AFTER_DROP)
+    return _drop_answer(found) if isinstance(found, Mapping) else None
+
+
+def _drop_answer(found: Mapping[str, Any]) -> dict[str, Any]:
     value = found.get("answer")
     value = value if value in DROP_ANSWERS else None
     unsaid = CLOSED if found.get("closed") is True else NO_ANSWER
@@ -193,6 +205,19 @@ def agreed_of(record: SessionRecord) -> list[str]:
     """Stages and entries that the patient has said yes to."""
     found = record.answers.get("opened", [])
     return [str(n) for n in found] if isinstance(found, list) else []
+
+
+def ended_outside_rows(record: SessionRecord) -> list[dict[str, Any]]:
+    """Sessions outside any plan that had to be ended: when each began, and how it ended."""
+    found = record.answers.get(ENDED_OUTSIDE, [])
+    return [
+        {
+            "started_at": None if r.get("started_at") is None else str(r["started_at"]),
+            "ended": ended,
+        }
+        for r in (found if isinstance(found, list) else [])
+        if isinstance(r, Mapping) and isinstance(ended := r.get("ended"), str)
+    ]
 
 
 def _once(keys: Sequence[str]) -> list[str]:

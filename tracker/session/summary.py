@@ -47,6 +47,7 @@ from tracker.session.summary_file import (
     ChangeRow,
     Done,
     Ended,
+    EndedOutside,
     EventRow,
     ExerciseSummary,
     MarkRow,
@@ -107,7 +108,10 @@ def summarise(record: SessionRecord) -> Summary:
         after_drop=said.after_drop_of(record),
         exercises=[
             exercise_summary(e, about.notes, about.setup, about.table_group).model_copy(
-                update={"symptoms": said.symptoms_of_set(e, record)}
+                update={
+                    "symptoms": said.symptoms_of_set(e, record),
+                    "after_drop": said.after_drop_in(e.answers),
+                }
             )
             for e in record.exercises
         ],
@@ -117,6 +121,7 @@ def summarise(record: SessionRecord) -> Summary:
         opened=said.agreed_of(record),
         changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
         marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
+        ended_outside=[EndedOutside(**row) for row in said.ended_outside_rows(record)],
         baseline=about.baseline,
     )
 

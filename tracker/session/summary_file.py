@@ -119,7 +119,7 @@ class Done(_Part):
 
 
 class ExerciseSummary(_Part):
-    """One exercise."""
+    """One exercise; ``after_drop`` is what was said after a drop in it (see :class:`Summary`)."""
 
     exercise: str
     entry_id: str | None
@@ -144,6 +144,7 @@ class ExerciseSummary(_Part):
     steadied: dict[str, Any] | None = None
     arm: dict[str, Any] | None = None
     landed: dict[str, Any] | None = None
+    after_drop: dict[str, Any] | None = None
     changed: dict[str, Any] | None = None
     own_count: dict[str, Any] | None = None
     table: dict[str, Any] | None = None
@@ -182,6 +183,13 @@ class NotDone(_Part):
     reasons: list[str]
 
 
+class EndedOutside(_Part):
+    """A session outside any plan that had to be ended; it names nobody."""
+
+    started_at: str | None
+    ended: str
+
+
 #: What a set-up found: free, but for the statement of the bench (older summaries have none).
 SetupFound = Annotated[
     dict[str, Any], Field(json_schema_extra={"properties": {"bench": BENCH_SCHEMA}})
@@ -197,7 +205,8 @@ class Summary(_Part):
     person said after a sudden drop of the head (``value``: ``fine``, ``not_well``, or null with
     ``reason`` ``no_answer``, ``closed_unsaid`` or, where nobody was there, ``not_asked``), null
     where there was none. ``baseline``: it was done together with the therapist, for later ones to
-    be compared with.
+    be compared with. ``ended_outside``: sessions outside any plan on the same computer that had to
+    be ended, and so held back what is new of this plan; whose they were is not known.
     """
 
     format: Literal["turnpost-session"]
@@ -221,6 +230,7 @@ class Summary(_Part):
     opened: list[str] = []
     changes: list[ChangeRow] = []
     marks: list[MarkRow] = []
+    ended_outside: list[EndedOutside] = []
     baseline: bool = False
 
 

@@ -163,7 +163,7 @@ def _session(
 
     # The day on the person's calendar is meant, wherever they are.
     today = date.today()
-    history, unread = load_history(data_folder() / "sessions", plan)
+    history, unread = load_history(data_folder() / "sessions", plan, own_computer=True)
     for fault in unread:
         _say(f"left out of what was done before: {fault}")
     target = out if out is not None else session_folder(about.session_id or "")

@@ -46,15 +46,22 @@ def repetitions_of(shown: SetView) -> list[Span]:
 
 def _event_words(view: SessionView, shown: SetView, code: str, reason: str | None = None) -> str:
     """An event, why it was, and what was said when the person was asked after it."""
-    what, drop = trade.event(code), view.summary.after_drop
+    what, drop = trade.event(code), _drop_of(view, shown)
     why = [trade.reason(reason)] if reason else []
-    if code == PossibleFall.code and drop is not None and shown.number == _last_drop(view):
+    if code == PossibleFall.code and drop is not None:
         why.append(trade.after_drop(str(drop.get("value") or drop.get("reason"))))
     return words.say("desk.event.why", what=what, why=words.row_of(why)) if why else what
 
 
+def _drop_of(view: SessionView, shown: SetView) -> dict[str, Any] | None:
+    """What was said after a drop in a set; where no set has it, the session's is to the last."""
+    if any(s.exercise.after_drop for s in view.sets):
+        return shown.exercise.after_drop
+    return view.summary.after_drop if shown.number == _last_drop(view) else None
+
+
 def _last_drop(view: SessionView) -> int:
-    """Number of the last set with a possible fall: the answer that is kept is to that one."""
+    """Number of the last set with a possible fall."""
     falls = [
         s.number for s in view.sets if PossibleFall.code in {e.code for e in s.exercise.events}
     ]

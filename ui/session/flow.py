@@ -230,9 +230,11 @@ class Director(LeavingPart):
         if self.conductor is not None or self.phase in LIVE_PHASES:
             self._finish("stopped")
         self._close_service()
-        for job in [*self._stopping, *(j for j in (self._job, self._keeping) if j)]:
-            job.wait(timeout_s)
-        self._collect_saved()
+        self._wait_for_jobs(timeout_s)
+        if self.conductor is not None:
+            # Who felt unwell while it was being saved is asked only now, and nobody is there.
+            self._finish("stopped")
+            self._wait_for_jobs(timeout_s)
         self.recovering.close(timeout_s)
         self.lens.close(timeout_s)
         for recording in (*self._unsaved_before, self._recording):
@@ -240,6 +242,11 @@ class Director(LeavingPart):
                 recording.close()
         self._world.beats.stop()
         self._world.voice.close()
+
+    def _wait_for_jobs(self, timeout_s: float) -> None:
+        for job in [*self._stopping, *(j for j in (self._job, self._keeping) if j)]:
+            job.wait(timeout_s)
+        self._collect_saved()
 
     # --- time ---
 

@@ -185,6 +185,8 @@ class PlannedPart(MovedPart):
     def _end_set(self, key: str) -> None:
         if self.conductor is None or not isinstance(self.conductor.task, DoSet):
             return
+        if self._asked_if_well():
+            return
         entry, by_ear, led = self.entry, self.by_ear, self.led
         self._end_step()
         self.conductor.end_set(self.now_s)
@@ -253,7 +255,7 @@ class PlannedPart(MovedPart):
 
     def end_today(self, ended: str = "stopped") -> None:
         """End the session, from within a set too; what was done is saved."""
-        if self.conductor is None:
+        if self.conductor is None or self._asked_if_well():
             return
         self._stop_all("say.stopped" if ended == "stopped" else "")
         self.conductor.stop(ended)
@@ -350,8 +352,7 @@ class PlannedPart(MovedPart):
             return
         now_s, before = self.now_s, conductor.task
         self._say_fall_again()
-        if isinstance(before, DoSet) and (dropped := self._dropped()):
-            self._ask_if_well(seen=dropped == "seen")
+        if isinstance(before, DoSet) and self._dropped() and self._asked_if_well():
             return
         if self._must_be_still(before):
             self.refuse_set("still_screen")
@@ -407,5 +408,19 @@ class PlannedPart(MovedPart):
         """
         if self._seen_to_stop == "down":
             return "lost"
-        live, asked = self.live, self.asked
-        return "" if live is None or asked is None else live.dropped
+        if self.conductor is None or self._recording is None:
+            return ""
+        return self._recording.dropped(self.conductor.set_steps)
+
+    def _asked_if_well(self) -> bool:
+        """Before a set is left, however it ends: whether a drop in it has to be asked about first.
+
+        More may have come while the window stood than it has looked at: the end of the set, too.
+        """
+        dropped = self._dropped()
+        if not dropped and self._seen_to_stop == "left" and self._hands_free.dropped:
+            dropped = "lost"
+        if not dropped or not isinstance(self.task, DoSet):
+            return False
+        self._ask_if_well(seen=dropped == "seen")
+        return True
