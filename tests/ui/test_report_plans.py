@@ -7,12 +7,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from fhir.resources.R4B.bundle import Bundle
 from pytestqt.qtbot import QtBot
 
 from tests.handover.made import plan_with
 from tests.practice.person import STAND, WALK, plan_of
 from tests.records import made
+from tests.ui.fhir_json import must_be_valid
 from tests.ui.test_desk_report import Open, clinic, desk, done  # noqa: F401 - fixtures
 from tests.ui.test_report_command import saved
 from tracker.plan.files import save_plan
@@ -53,11 +53,10 @@ def whole(**changes: Any) -> Plan:
 
 
 def plan_in(text: str | bytes) -> dict[str, Any]:
-    Bundle.model_validate_json(text)
+    must_be_valid(text)
     found = [e["resource"] for e in json.loads(text)["entry"]]
     (plan,) = [r for r in found if r["resourceType"] == "CarePlan"]
     requests = [r for r in found if r["resourceType"] == "ServiceRequest"]
-    assert requests
     for request in requests:
         assert request["basedOn"] == [{"reference": f"urn:uuid:{plan['id']}"}]
     assert isinstance(plan, dict)
@@ -121,6 +120,32 @@ def test_without_a_file_it_says_what_is_not_known() -> None:
         assert all("scheduledTiming" not in d and "quantity" not in d for d in entries.values())
         assert "holds no copy of it" in notes(plan) and "not known from it" in notes(plan)
     assert "Repetitions, asked: 20" in told(plan_in(bundle()))["turns"]["description"]
+
+
+@pytest.mark.parametrize("ended", ["red_flag", "stopped", "interrupted"])
+def test_a_session_that_ended_at_the_safety_questions_is_valid_and_says_so(ended: str) -> None:
+    asked = made.without(made.finished(), exercises=[], not_done=[], ended=ended)
+    plan = plan_in(fhir_bundle([record_of(asked)]))
+    assert "activity" not in plan
+    assert "ended before any entry was begun" in notes(plan)
+    assert "which were due is not known" in notes(plan)
+    # Nothing was begun: so no word of what was.
+    assert "that were begun" not in notes(plan)
+    known = plan_in(fhir_bundle(with_plans([record_of(asked)], [("p.json", whole())])))
+    states = {d["statusReason"]["text"] for d in told(known).values()}
+    assert len(told(known)) == 6 and states == {"the session ended before the exercises"}
+    assert "The session ended before the exercises" in notes(known)
+
+
+def test_what_was_begun_without_a_dose_has_no_loose_end() -> None:
+    content = json.loads(made.finished().model_dump_json())
+    first, *rest = content["exercises"]
+    first["prescribed"] = {}
+    first["entry_id"] = "turns\u202e\u200b"
+    bare = made.without(made.finished(), exercises=[first, *rest])
+    plan = plan_in(fhir_bundle([record_of(bare)]))
+    assert plan["activity"][0]["detail"]["description"] == "turns"
+    assert all(not d["description"].endswith("; ") for d in told(plan).values())
 
 
 def test_a_file_that_was_changed_since_says_so() -> None:
