@@ -245,4 +245,6 @@ def _person(
     reasons = reasons_of(rows, adherence, series, conditions)
     of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
-    return Person(name, rows, plan, adherence, reasons, conditions, steps_of(plan, today))
+    return Person(
+        name, rows, plan, adherence, reasons, conditions, steps_of(plan, today, conditions)
+    )

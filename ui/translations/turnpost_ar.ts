@@ -2362,6 +2362,11 @@
             <translation>سقوط مرة واحدة</translation>
         </message>
         <message>
+            <source>opens only with the patient's yes</source>
+            <comment>opens only with the patient's yes</comment>
+            <translation>لا يُفتح إلا بموافقة المريض</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>الترتيب</translation>
@@ -3035,11 +3040,6 @@
             <source>vergence change</source>
             <comment>vergence change</comment>
             <translation>تغير التقارب</translation>
-        </message>
-        <message>
-            <source>waits for the patient's yes</source>
-            <comment>waits for the patient's yes</comment>
-            <translation>ينتظر موافقة المريض</translation>
         </message>
         <message>
             <source>walking</source>

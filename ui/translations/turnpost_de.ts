@@ -2362,6 +2362,11 @@
             <translation>ein Sturz</translation>
         </message>
         <message>
+            <source>opens only with the patient's yes</source>
+            <comment>opens only with the patient's yes</comment>
+            <translation>öffnet sich nur mit dem Ja der Person</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>Reihenfolge</translation>
@@ -3035,11 +3040,6 @@
             <source>vergence change</source>
             <comment>vergence change</comment>
             <translation>Änderung der Vergenz</translation>
-        </message>
-        <message>
-            <source>waits for the patient's yes</source>
-            <comment>waits for the patient's yes</comment>
-            <translation>wartet auf das Ja der Person</translation>
         </message>
         <message>
             <source>walking</source>

@@ -2362,6 +2362,11 @@
             <translation>una caída</translation>
         </message>
         <message>
+            <source>opens only with the patient's yes</source>
+            <comment>opens only with the patient's yes</comment>
+            <translation>se abre solo con el sí del paciente</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>orden</translation>
@@ -3035,11 +3040,6 @@
             <source>vergence change</source>
             <comment>vergence change</comment>
             <translation>cambio de vergencia</translation>
-        </message>
-        <message>
-            <source>waits for the patient's yes</source>
-            <comment>waits for the patient's yes</comment>
-            <translation>espera el sí del paciente</translation>
         </message>
         <message>
             <source>walking</source>
