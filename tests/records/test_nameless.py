@@ -64,11 +64,11 @@ def test_somebody_who_is_called_so_has_trends_of_their_own(name: str) -> None:
     assert one.person_id == name and one.trends
 
 
-def test_each_of_the_nameless_has_its_own_reasons_and_none_grows_old() -> None:
+def test_each_of_the_nameless_has_its_own_reasons() -> None:
     grave = {"ended": "red_flag", "put_first": ("chest_pain",)}
     dark = set_row({"on_target": 0.8}, flags={"dark": "too little light"})
     found = by_name(
-        row(0, person=None, **grave),
+        row(40, person=None, **grave),
         row(50, person=None, ended="stopped_unwell"),
         row(51, person=None, **grave),
         row(52, person=None, sets=(dark,)),
@@ -77,14 +77,37 @@ def test_each_of_the_nameless_has_its_own_reasons_and_none_grows_old() -> None:
     told = [(r.kind, r.day, r.times, r.older) for r in found.reasons]
     assert told == [
         (Kind.red_flag, START + timedelta(days=51), 1, False),
-        (Kind.red_flag, START, 1, False),
+        (Kind.red_flag, START + timedelta(days=40), 1, False),
         (Kind.unwell, START + timedelta(days=50), 1, False),
         # What can wait is one line, and counts sessions, not a person's.
         (Kind.doubt, START + timedelta(days=53), 2, False),
     ]
-    # Under a name the first one is the past.
-    known = by_name(row(0, **grave), row(51))["P-1"]
-    assert [r.older for r in known.reasons if r.kind == Kind.red_flag] == [True]
+
+
+def test_another_session_makes_none_of_the_nameless_old_but_the_calendar_does() -> None:
+    """Else each would have its own line first for good."""
+    grave = {"ended": "red_flag", "put_first": ("chest_pain",)}
+    hurt = {"weekly": {"falls": "more", "hurt": True}}
+    harmless = {"weekly": {"falls": "once", "hurt": False}}
+    old = [
+        row(k, person=None, **(grave if k < 5 else hurt if k < 8 else harmless)) for k in range(10)
+    ]
+    old.append(row(11, person=None, weekly={"medicines_changed": True}))
+    rows = [*old, row(40, person=None), row(59, person=None)]
+
+    def told(to_day: int) -> list[tuple[Kind, int, int, bool]]:
+        found = by_name(*rows, today=START + timedelta(days=to_day))[NO_NAME]
+        return [(r.kind, (r.day - START).days, r.times, r.older) for r in found.reasons if r.day]
+
+    # The last day that is counted is the newest session's: 28 days before it are recent.
+    assert told(60) == [(Kind.red_flag, 4, 5, True), (Kind.fell, 7, 3, True)]
+    rows = [*old, row(27, person=None)]
+    # On day 27 the first is 28 days ago, counted with both ends: nothing is older.
+    assert not any(aged for *_, aged in told(27))
+    assert [day for kind, day, *_ in told(27) if kind == Kind.red_flag] == [4, 3, 2, 1, 0]
+    # A day later one of them is: by the calendar, with no session since.
+    assert (Kind.red_flag, 0, 1, True) in told(29)
+    assert [d for k, d, _, aged in told(29) if k == Kind.red_flag and not aged] == [4, 3, 2, 1]
 
 
 def test_the_text_says_what_to_do_and_shows_each_session() -> None:

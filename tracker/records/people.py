@@ -227,7 +227,7 @@ def _person(
 ) -> Person:
     if name == NO_NAME:
         nothing = Adherence(None, to_day, {}, None, None, 0, 0, 0, None)
-        return Person(name, rows, None, nothing, reasons_of_each(rows), [])
+        return Person(name, rows, None, nothing, reasons_of_each(rows, to_day), [])
     candidates = _candidates(rows, name, plans)
     plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
