@@ -115,7 +115,7 @@ def test_the_text_says_what_to_do_and_shows_each_session() -> None:
     listed = list(list_lines(records(*fallen(None)), list(people.values())))
     lines = list(person_lines(people[NO_NAME]))
     for text in ("\n".join(listed), "\n".join(lines)):
-        assert NAMELESS in text and "set a pseudonym in the plan" in text
+        assert NAMELESS in text and "give each person a plan of their own, with a pseudonym" in text
         assert "Practice: " not in text and "->" not in text
     # Nobody knows how many people they are.
     assert listed[0].startswith("0 people, 12 sessions")
@@ -132,6 +132,6 @@ def test_the_command_finds_both(tmp_path: Path, capsys: pytest.CaptureFixture[st
     assert main([*ask, "(no pseudonym)"]) == 0
     assert "affected side" in capsys.readouterr().out
     assert main([*ask, NAMELESS]) == 0
-    assert "set a pseudonym" in capsys.readouterr().out
+    assert "a plan of their own, with a pseudonym" in capsys.readouterr().out
     assert main([*ask, "P-1"]) == 2
     assert f"it has: {NAMELESS}, (no pseudonym)" in capsys.readouterr().err

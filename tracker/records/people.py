@@ -163,6 +163,17 @@ def handed_out(plans: Sequence[tuple[str, Plan]]) -> list[tuple[str, Plan]]:
     return [one for one, copy in zip(plans, copies, strict=True) if copy and _whose(one[1]) in here]
 
 
+def plans_of_nobody(rows: Iterable[SessionRow], plans: Sequence[tuple[str, Plan]]) -> list[str]:
+    """Files of plans without a pseudonym that sessions name, the newest first."""
+    known = {r.plan_id for r in rows}
+    copies = {path for path, _ in handed_out(plans)}
+    return [
+        path
+        for path, plan in reversed(plans)
+        if plan.plan_id in known and plan.person is None and path not in copies
+    ]
+
+
 def _bare(plan: Plan) -> Plan:
     return plan.model_copy(update={"hand_over": None})
 

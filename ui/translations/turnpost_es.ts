@@ -5240,9 +5240,9 @@
             <translation>Cada una va por separado</translation>
         </message>
         <message>
-            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Give each person a plan of their own, with a pseudonym; what is practised with it from then on has a name.</source>
             <comment>desk.nameless.what</comment>
-            <translation>No se sabe de quién son estas sesiones: pueden ser de varias personas. Por eso cada una va por separado, sin práctica, tendencias ni condiciones. Ponga un seudónimo en el plan; lo que se practique desde entonces será de una sola persona.</translation>
+            <translation>No se sabe de quién son estas sesiones: pueden ser de varias personas. Por eso cada una va por separado, sin práctica, tendencias ni condiciones. Dé a cada persona un plan propio, con un seudónimo; lo que se practique con él desde entonces tendrá nombre.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -6833,6 +6833,21 @@
             <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
             <comment>edit.start.last.how</comment>
             <translation>Plan {plan}, el último practicado. Sus sesiones siguen contando, y cada condición dice si se cumple.</translation>
+        </message>
+        <message>
+            <source>Open this plan</source>
+            <comment>edit.start.named</comment>
+            <translation>Abrir este plan</translation>
+        </message>
+        <message>
+            <source>These sessions were practised with a plan that has no pseudonym. Open it, set the pseudonym of one person, and save it as another file. Do so for each person.</source>
+            <comment>edit.start.named.how</comment>
+            <translation>Estas sesiones se practicaron con un plan sin seudónimo. Ábralo, ponga el seudónimo de una persona y guárdelo en otro archivo. Hágalo para cada persona.</translation>
+        </message>
+        <message>
+            <source>The plan of these sessions</source>
+            <comment>edit.start.named.which</comment>
+            <translation>El plan de estas sesiones</translation>
         </message>
         <message>
             <source>Begin with these stages</source>
