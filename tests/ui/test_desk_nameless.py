@@ -130,3 +130,21 @@ def test_without_such_a_plan_it_begins_a_new_one(
 ) -> None:
     editor = begun(desk(), qtbot)
     assert offered(editor) == [] and editor.focusWidget() is editor.start.from_starter
+
+
+def test_the_tab_stays_from_one_person_to_the_next(desk: Open) -> None:  # noqa: F811
+    window = desk()
+    page = window.person_page
+    scores = page.tabs.indexOf(page.scores)
+    chosen(window, PERSON)
+    page.tabs.setCurrentIndex(scores)
+    chosen(window, ODD)
+    assert page.tabs.currentIndex() == scores
+    # Of the nameless there are sessions alone; what was looked at before comes back after them.
+    chosen(window, NO_NAME)
+    assert page.tabs.currentWidget() is page.sessions
+    page.tabs.setCurrentIndex(0)
+    page.show_person(page.person)
+    assert page.tabs.currentIndex() == 0
+    chosen(window, PERSON)
+    assert page.tabs.currentIndex() == scores
