@@ -12,9 +12,12 @@ from tests.records import made
 from tests.records.rows import START, row, rows_with, set_row
 from tests.records.test_people import records
 from tests.ui.test_report_command import saved
+from tracker.practice.tries import TRY_ID
 from tracker.records.attention import Kind
+from tracker.records.figures import record_of
 from tracker.records.over_time import over_time_of, over_time_to_tell
 from tracker.records.people import NO_NAME, Person, people_of
+from tracker.records.plans import with_plans
 from tracker.records.rows import SessionRow
 from ui.cli import main
 from ui.desk.text import NAMELESS, list_lines, person_lines
@@ -45,13 +48,34 @@ def test_a_change_is_called_of_a_person_and_not_of_the_nameless() -> None:
     kinds = {r.kind for r in known.reasons}
     assert {Kind.rising, Kind.practice, Kind.gaze} <= kinds
     assert known.adherence.share is not None and known.series() and known.plan is not None
-    for person in (None, "", "  ", "\t"):
+    for person in (None, "", "  ", "\t", "\u200b", "\u202e\u2066 "):
         (nobody,) = by_name(*fallen(person)).values()
         assert nobody.nameless and len(nobody.rows) == 12
         assert nobody.reasons == [] and nobody.conditions == [] and nobody.series() == []
         assert nobody.plan is None and nobody.gaze is None and nobody.baseline_day is None
         assert nobody.adherence.share is None and nobody.adherence.days == {}
         assert over_time_to_tell(nobody) == [] and over_time_of(nobody).trends == ()
+
+
+@pytest.mark.parametrize("written", ["P-1 ", "\u200bP-1", "P-1\u202e"])
+def test_what_is_not_seen_of_a_pseudonym_makes_nobody_else(written: str) -> None:
+    """As in documents, so that one who is one there has one plan and one course here."""
+    rows = fallen("P-1")
+    mixed = [r._replace(person=written) if k % 2 else r for k, r in enumerate(rows)]
+    found = by_name(*mixed)
+    assert list(found) == ["P-1"] and len(found["P-1"].rows) == 12
+    own = plan_of(SEATED, plan_id=made.finished().plan_id, person="P-1")
+    record = record_of(made.without(made.finished(), person=written))
+    assert record.person_id == "P-1"
+    (told,) = with_plans([record], [("p.json", own)])
+    assert told.plan is not None and told.plan.plan == own
+
+
+def test_a_quiet_try_of_nobody_is_left_out_however_nobody_is_written() -> None:
+    quiet = row(0, plan_id=TRY_ID, ended="stopped")
+    for person in (None, "", "\u200b"):
+        assert by_name(quiet._replace(person=person)) == {}
+    assert set(by_name(quiet)) == {"P-1"}
 
 
 @pytest.mark.parametrize("name", ODD)

@@ -116,13 +116,13 @@ def people_of(records: Records, today: date) -> list[Person]:
 
 
 def _name_of(row: SessionRow) -> str:
-    """The pseudonym; nobody's where nothing of it would be seen."""
-    return row.person if row.person and row.person.strip() else NO_NAME
+    """The pseudonym, as documents have it; nobody's where nothing of it would be seen."""
+    return clean(row.person or "", None) or NO_NAME
 
 
 def _says_nothing(row: SessionRow) -> bool:
     """Whether it is a nameless try of the program in which nothing happened."""
-    return row.person is None and is_quiet_try(row.plan_id, row.ended, row.put_first)
+    return _name_of(row) == NO_NAME and is_quiet_try(row.plan_id, row.ended, row.put_first)
 
 
 def count_to(rows: Iterable[SessionRow], today: date) -> date:
