@@ -62,8 +62,8 @@ TRUTH = Truth(
     # finch_week: told as the second half begins.
     medicines=("finch", 5),
     # heron: away 0 on both sides and clear since two thirds of the time. All others are away at
-    # times (robin .2, finch .15, teal and wren .1 and more; each glance is half a second, so in
-    # wren's case a set needs twelve seconds to hold one), or not measured (plover).
+    # times (robin .2, finch .15, teal and wren .1 and more; each glance is half a second, so that
+    # a set of twelve seconds has room for one of .1), or not measured (plover).
     condition_met=("heron",),
     # plover: light 0.08 of 1, and half the pictures or more without a face.
     not_trusted={"plover": "dark"},

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from typing import Any
 
 import pytest
+from PySide6.QtCore import QLocale, Qt
 
 from tests.practice.person import SEATED, STAND, plan_of
 from tests.records.rows import row, set_row
@@ -80,12 +81,71 @@ def test_what_is_waited_for_stands_there_with_the_figures() -> None:
     assert "target not said to be clear" in waiting and "Next: x1 viewing" in waiting
     met = "\n".join(person_lines(person(rise=1, clear=1.0)))
     # Nothing opens by itself.
-    assert "met; waits for the patient's yes; met in the last 2 sessions" in met
+    assert "met; opens only with the patient's yes; met in the last 2 sessions" in met
     assert "asked at most 1" in met
+
+
+STAGES = [
+    {"stage_id": "first", "name": "To begin with"},
+    {"stage_id": "later", "name": "On the way", "unlock_after": {"condition": "Steady."}},
+]
+STEP = [{"from_week": 4, "tempo_bpm": 70}]
+
+
+def in_stages(found_met: bool, *practised: str) -> Person:
+    """An entry that is open, and in a later stage one with a condition that is met, and one."""
+    later = {"condition": "Steady.", **({"met_on": "2026-03-02"} if found_met else {})}
+    new = {"condition": "Calm.", "met_on": "2026-03-02"}
+    entries = (
+        {**TURNS, "stage": "first"},
+        {**SEATED, "entry_id": "slow", "stage": "later", "ladder": STEP, "unlock_after": new},
+        {**SEATED, "entry_id": "free", "stage": "later", "ladder": STEP},
+    )
+    stages = [STAGES[0], {**STAGES[1], "unlock_after": later}]
+    rows = [row(0, sets=tuple(set_row({}, entry_id=name) for name in ("turns", *practised)))]
+    plans = (plan_of(*entries, **PLAN, stages=stages),)
+    (found,) = people_of(records(*rows, plans=plans), FIRST + timedelta(days=2))
+    return found
+
+
+def test_in_a_closed_stage_nothing_opens_with_a_yes() -> None:
+    def lines(person: Person) -> list[str]:
+        return [telling.condition(s) for s in person.conditions]
+
+    yes = "opens only with the patient's yes"
+    stage, entry = lines(in_stages(False))
+    assert yes not in stage and ": not met; " in stage
+    assert yes not in entry and ": met; the therapist found it met" in entry
+    # A stage that is met is not open yet either; it is that which the yes opens.
+    stage, entry = lines(in_stages(True))
+    assert yes in stage and yes not in entry
+    stage, entry = lines(in_stages(True, "free"))
+    assert yes not in stage and yes in entry
+    stage, entry = lines(in_stages(True, "free", "slow"))
+    assert yes not in stage and yes not in entry
+
+
+@pytest.mark.parametrize(
+    ("found_met", "practised", "coming"),
+    [
+        (False, (), ["turns"]),
+        (True, (), ["turns"]),
+        # What was practised once is closed again where its condition no longer is met.
+        (False, ("free",), ["turns"]),
+        (True, ("free",), ["turns", "free"]),
+        (True, ("free", "slow"), ["turns", "slow", "free"]),
+    ],
+)
+def test_what_is_not_open_has_no_next_step(
+    found_met: bool, practised: tuple[str, ...], coming: list[str]
+) -> None:
+    person = in_stages(found_met, *practised)
+    assert [s.entry_id for s in person.steps] == coming
 
 
 @pytest.mark.parametrize("language", ["de", "es", "ar"])
 def test_it_is_told_in_other_languages(language: str, qapp: Any) -> None:
+    locale = QLocale()
     try:
         languages.speak(qapp, language)
         for days in (0, 7, 21):
@@ -93,6 +153,8 @@ def test_it_is_told_in_other_languages(language: str, qapp: Any) -> None:
             told = trade.step(step)
             assert not {"week", "minute", "pace", "Mar", "each"} & set(told.split()), told
         told = trade.condition(person(rise=1, clear=1.0).conditions[0])
-        assert "waits" not in told and "Clear and calm" in told
+        assert "yes" not in told and "Clear and calm" in told
     finally:
         languages.hush(qapp)
+        QLocale.setDefault(locale)
+        qapp.setLayoutDirection(Qt.LayoutDirection.LeftToRight)

@@ -9,9 +9,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from fhir.resources.R4B.bundle import Bundle
 
 from tests.records import made
+from tests.ui.fhir_json import must_be_valid
 from tests.ui.reading_documents import pdf_text
 from tracker.records.figures import record_of
 from tracker.records.marks import with_marks
@@ -85,7 +85,7 @@ def test_a_record_system_learns_which_and_that_the_figures_include_them(
     """R4: ``amended`` is for new information on what was final, ``note`` for unreliable values."""
     found = written(clinic, tmp_path / "with", "--notes", str(clinic))["fhir"]
     without = written(clinic, tmp_path / "without")["fhir"]
-    Bundle.model_validate_json(found)
+    must_be_valid(found)
     marked, plain = observations(found), observations(without)
     assert set(marked) == set(plain)
     assert {r["status"] for r in plain.values()} == {"final"}

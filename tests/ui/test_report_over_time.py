@@ -17,12 +17,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from fhir.resources.R4B.bundle import Bundle
 from pytestqt.qtbot import QtBot
 
 from tests.records.clinic import TODAY
 from tests.ui import axe
 from tests.ui import reading_documents as reading
+from tests.ui.fhir_json import must_be_valid
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_report_page import NEEDS_BROWSER
 from tracker.records.figures import SessionFigures
@@ -164,7 +164,7 @@ def from_pdf(data: bytes, one: OverTime) -> tuple[Trends, list[str]]:
 
 
 def from_fhir(text: str, one: OverTime) -> tuple[Trends, list[str]]:
-    Bundle.model_validate_json(text)
+    must_be_valid(text)
     by_name = names_of(one)
     out: Trends = {}
     practice: dict[str, str] = {}

@@ -3,21 +3,22 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pytest
-from fhir.resources.R4B.bundle import Bundle
 from pytestqt.qtbot import QtBot
 
 from tests.handover.made import plan_with
 from tests.practice.person import STAND, WALK, plan_of
 from tests.records import made
+from tests.ui.fhir_json import must_be_valid
 from tests.ui.test_desk_report import Open, clinic, desk, done  # noqa: F401 - fixtures
 from tests.ui.test_report_command import saved
 from tracker.plan.files import save_plan
-from tracker.plan.model import Plan
-from tracker.records.figures import record_of
+from tracker.plan.model import Plan, Rung
+from tracker.records.figures import SessionFigures, record_of
 from tracker.records.plans import with_plans
 from ui.cli import main
 from ui.documents.fhir import fhir_bundle
@@ -53,11 +54,10 @@ def whole(**changes: Any) -> Plan:
 
 
 def plan_in(text: str | bytes) -> dict[str, Any]:
-    Bundle.model_validate_json(text)
+    must_be_valid(text)
     found = [e["resource"] for e in json.loads(text)["entry"]]
     (plan,) = [r for r in found if r["resourceType"] == "CarePlan"]
     requests = [r for r in found if r["resourceType"] == "ServiceRequest"]
-    assert requests
     for request in requests:
         assert request["basedOn"] == [{"reference": f"urn:uuid:{plan['id']}"}]
     assert isinstance(plan, dict)
@@ -123,6 +123,32 @@ def test_without_a_file_it_says_what_is_not_known() -> None:
     assert "Repetitions, asked: 20" in told(plan_in(bundle()))["turns"]["description"]
 
 
+@pytest.mark.parametrize("ended", ["red_flag", "stopped", "interrupted"])
+def test_a_session_that_ended_at_the_safety_questions_is_valid_and_says_so(ended: str) -> None:
+    asked = made.without(made.finished(), exercises=[], not_done=[], ended=ended)
+    plan = plan_in(fhir_bundle([record_of(asked)]))
+    assert "activity" not in plan
+    assert "ended before any entry was begun" in notes(plan)
+    assert "which were due is not known" in notes(plan)
+    # Nothing was begun: so no word of what was.
+    assert "that were begun" not in notes(plan)
+    known = plan_in(fhir_bundle(with_plans([record_of(asked)], [("p.json", whole())])))
+    states = {d["statusReason"]["text"] for d in told(known).values()}
+    assert len(told(known)) == 6 and states == {"the session ended before the exercises"}
+    assert "The session ended before the exercises" in notes(known)
+
+
+def test_what_was_begun_without_a_dose_has_no_loose_end() -> None:
+    content = json.loads(made.finished().model_dump_json())
+    first, *rest = content["exercises"]
+    first["prescribed"] = {}
+    first["entry_id"] = "turns\u202e\u200b"
+    bare = made.without(made.finished(), exercises=[first, *rest])
+    plan = plan_in(fhir_bundle([record_of(bare)]))
+    assert plan["activity"][0]["detail"]["description"] == "turns"
+    assert all(not d["description"].endswith("; ") for d in told(plan).values())
+
+
 def test_a_file_that_was_changed_since_says_so() -> None:
     more = [
         e.model_copy(update={"repetitions": 30}) if e.entry_id == "turns" else e
@@ -138,6 +164,59 @@ def test_a_file_that_was_changed_since_says_so() -> None:
     both = plan_in(bundle(whole(), changed))
     assert told(both)["turns"]["quantity"]["value"] == 20 and "otherwise" not in notes(both)
     assert "Other files of this plan differ from it: 1" in notes(both)
+
+
+def with_entry(entry_id: str, **changes: Any) -> Plan:
+    """The plan with one entry changed."""
+    entries = [
+        e.model_copy(update=changes) if e.entry_id == entry_id else e for e in whole().entries
+    ]
+    return whole().model_copy(update={"entries": entries})
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"tempo_bpm": 90.0},
+        {"tempo_bpm": (60.0, 80.0)},
+        {"tempo_bpm": None},
+        {"amplitude_deg": (10.0, 20.0)},
+        {"ladder": [Rung(from_week=2, tempo_bpm=80.0)]},
+    ],
+)
+def test_another_tempo_or_range_is_a_changed_file_too(changes: dict[str, Any]) -> None:
+    told_of = notes(plan_in(bundle(with_entry("turns", **changes))))
+    assert "Practised otherwise than the file has it" in told_of and ": turns. " in told_of
+
+
+def after_changes_in_a_call() -> SessionFigures:
+    content = json.loads(made.finished().model_dump_json())
+    turns = content["exercises"][0]
+    turns["prescribed"] |= {"tempo_bpm": 55.0, "amplitude_deg": [13, 18]}
+    turns["changed"] = {"tempo_bpm": [60.0, 55.0], "amplitude_deg": [[15, 20], [13, 18]]}
+    return record_of(made.without(made.finished(), exercises=content["exercises"]))
+
+
+def after_a_small_screen() -> SessionFigures:
+    content = json.loads(made.finished().model_dump_json())
+    turns = content["exercises"][0]
+    turns["prescribed"] |= {
+        "amplitude_deg": [8.6, 11.4],
+        "target": {"motion": "steps", "swing_deg": 10.0, "wanted_amplitude_deg": [15, 20]},
+    }
+    return record_of(made.without(made.finished(), exercises=content["exercises"]))
+
+
+@pytest.mark.parametrize("made_so", [after_changes_in_a_call, after_a_small_screen])
+def test_what_a_call_or_a_screen_has_changed_is_no_changed_file(
+    made_so: Callable[[], SessionFigures],
+) -> None:
+    (record,) = with_plans([made_so()], [("p.json", whole())])
+    assert record.plan is not None and record.plan.unlike == ()
+    # And it is noticed still where the file has been given what was asked in the call.
+    changes = {"tempo_bpm": 55.0, "amplitude_deg": (13.0, 18.0)}
+    (other,) = with_plans([made_so()], [("p.json", with_entry("turns", **changes))])
+    assert other.plan is not None and other.plan.unlike == ("turns",)
 
 
 def test_a_try_without_a_plan_has_none() -> None:

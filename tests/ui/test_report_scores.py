@@ -12,10 +12,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from fhir.resources.R4B.bundle import Bundle
 
 from tests.records import made
 from tests.ui.axe import check
+from tests.ui.fhir_json import must_be_valid
 from tests.ui.reading_documents import pdf_text, pdf_words
 from tests.ui.test_report_page import NEEDS_BROWSER, _overlap, _pairs
 from tracker.records.figures import SessionFigures, record_of
@@ -167,7 +167,7 @@ def test_without_scores_nothing_is_said_of_them(scores: list[Score]) -> None:
 
 def test_the_bundle_stays_valid_and_makes_no_doubles(scores: list[Score]) -> None:
     text = fhir_bundle(records(2), scores)
-    assert Bundle.model_validate_json(text).get_resource_type() == "Bundle"
+    must_be_valid(text)
     entries = json.loads(text)["entry"]
     urls = [e["request"]["url"] for e in entries]
     assert len(set(urls)) == len(urls)

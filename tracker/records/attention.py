@@ -31,6 +31,7 @@ from tracker.session.weekly import FELL, TOLD_WEEKLY
 #: Of the gravest kinds it stays a reason, marked as older, below all recent ones that are said
 #: with a call in mind and above what can wait: many weeks may come in one file, and nobody knows
 #: here what a therapist has looked at. They are not put first, or in a year everybody would be.
+#: Sessions of nobody known have no last one of their own: for them the folder's day counts.
 RECENT_DAYS = 28
 #: A person whose figures are in doubt in so many of the last sets (own choice).
 DOUBT_SHARE = 0.5
@@ -128,24 +129,38 @@ def reasons_of(
     return [r for r in found if r is not None]
 
 
-def reasons_of_each(rows: Sequence[SessionRow]) -> list[Reason]:
+def reasons_of_each(rows: Sequence[SessionRow], to_day: date) -> list[Reason]:
     """Reasons to look at sessions that may be of several people, the gravest and newest first.
 
-    Nothing is counted, compared or called older across them: whom a newer session is of is not
-    known, so it can't make another one's red flag the past. What can wait is one line a kind.
+    Nothing is compared or called older by another of them: whom a newer session is of is not
+    known, so it can't make another one's red flag the past. The calendar does: what lies more
+    than :data:`RECENT_DAYS` before ``to_day`` is older, one line a kind, or the list would only
+    ever grow. So is what can wait.
+
+    Parameters
+    ----------
+    rows
+        Their sessions, oldest first.
+    to_day
+        The day up to which practice is counted in their folder.
     """
+    since = to_day - timedelta(days=RECENT_DAYS - 1)
+    past = [r for r in rows if r.day is not None and r.day < since]
     urgent: list[Reason] = []
     rest: dict[Kind, list[Reason]] = {}
     for row in reversed(rows):
+        aged = row.day is not None and row.day < since
         # Without a plan nothing is asked, so nothing of practice is missed.
         nothing = Adherence(None, row.day or date.min, {}, None, None, 0, 0, 0, None)
         for reason in reasons_of([row], nothing, ()):
+            if aged and reason.kind != Kind.doubt:
+                continue
             if reason.first:
                 urgent.append(reason)
             else:
                 rest.setdefault(reason.kind, []).append(reason)
     waiting = [replace(found[0], times=len(found)) for found in rest.values()]
-    return sorted([*urgent, *waiting], key=lambda r: r.order)
+    return sorted([*urgent, *_older(past), *waiting], key=lambda r: r.order)
 
 
 def _older(rows: Sequence[SessionRow]) -> list[Reason]:

@@ -28,7 +28,8 @@ class Standing:
     """A condition: its words, what it opens, whether it is met and why (not).
 
     ``practised`` is whether what it opens has been practised already; ``exercise`` that of the
-    entry that it opens, empty where it opens a stage.
+    entry that it opens, empty where it opens a stage. ``entries`` are the IDs of all that stays
+    closed while it is not open; ``in_closed`` is whether the stage of the entry is closed itself.
     """
 
     words: str
@@ -36,6 +37,16 @@ class Standing:
     condition: Condition
     practised: bool
     exercise: str = ""
+    entries: frozenset[str] = frozenset()
+    in_closed: bool = False
+
+    @property
+    def is_open(self) -> bool:
+        """Whether it is met and the patient has said yes, as far as the rows tell.
+
+        A yes without practice isn't in them.
+        """
+        return self.condition.met and self.practised
 
 
 def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standing]:
@@ -46,15 +57,20 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
     own = [r for r in rows if r.plan_id == plan.plan_id or had_to_end(plan, r.plan_id, r.ended)]
     done = {s.entry_id for r in own if r.plan_id for s in r.sets}
     found = []
+    closed: set[str] = set()
     for stage in plan.stages:
         if stage.unlock_after is not None:
+            inside = {e.entry_id for e in plan.entries_of(stage.stage_id)}
             practised = is_practised(plan, stage.stage_id, done)
-            found.append(_standing(plan, own, stage.unlock_after, stage.name, practised))
+            standing = _standing(plan, own, stage.unlock_after, stage.name, practised)
+            found.append(replace(standing, entries=frozenset(inside)))
+            closed |= set() if standing.is_open else inside
     for entry in plan.entries:
         if entry.unlock_after is not None:
-            practised = is_practised(plan, entry.entry_id, done)
-            standing = _standing(plan, own, entry.unlock_after, entry.entry_id, practised)
-            found.append(replace(standing, exercise=entry.exercise))
+            name, practised = entry.entry_id, is_practised(plan, entry.entry_id, done)
+            standing = _standing(plan, own, entry.unlock_after, name, practised)
+            of_entry = replace(standing, exercise=entry.exercise, in_closed=name in closed)
+            found.append(replace(of_entry, entries=frozenset({name})))
     return found
 
 

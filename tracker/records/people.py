@@ -116,13 +116,13 @@ def people_of(records: Records, today: date) -> list[Person]:
 
 
 def _name_of(row: SessionRow) -> str:
-    """The pseudonym; nobody's where nothing of it would be seen."""
-    return row.person if row.person and row.person.strip() else NO_NAME
+    """The pseudonym, as documents have it; nobody's where nothing of it would be seen."""
+    return clean(row.person or "", None) or NO_NAME
 
 
 def _says_nothing(row: SessionRow) -> bool:
     """Whether it is a nameless try of the program in which nothing happened."""
-    return row.person is None and is_quiet_try(row.plan_id, row.ended, row.put_first)
+    return _name_of(row) == NO_NAME and is_quiet_try(row.plan_id, row.ended, row.put_first)
 
 
 def count_to(rows: Iterable[SessionRow], today: date) -> date:
@@ -161,6 +161,17 @@ def handed_out(plans: Sequence[tuple[str, Plan]]) -> list[tuple[str, Plan]]:
     copies = [PurePosixPath(path).name.startswith(HANDED_OUT) for path, _ in plans]
     here = {_whose(plan) for (_, plan), copy in zip(plans, copies, strict=True) if not copy}
     return [one for one, copy in zip(plans, copies, strict=True) if copy and _whose(one[1]) in here]
+
+
+def plans_of_nobody(rows: Iterable[SessionRow], plans: Sequence[tuple[str, Plan]]) -> list[str]:
+    """Files of plans without a pseudonym that sessions name, the newest first."""
+    known = {r.plan_id for r in rows}
+    copies = {path for path, _ in handed_out(plans)}
+    return [
+        path
+        for path, plan in reversed(plans)
+        if plan.plan_id in known and plan.person is None and path not in copies
+    ]
 
 
 def _bare(plan: Plan) -> Plan:
@@ -227,7 +238,7 @@ def _person(
 ) -> Person:
     if name == NO_NAME:
         nothing = Adherence(None, to_day, {}, None, None, 0, 0, 0, None)
-        return Person(name, rows, None, nothing, reasons_of_each(rows), [])
+        return Person(name, rows, None, nothing, reasons_of_each(rows, to_day), [])
     candidates = _candidates(rows, name, plans)
     plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
@@ -245,4 +256,6 @@ def _person(
     reasons = reasons_of(rows, adherence, series, conditions)
     of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
-    return Person(name, rows, plan, adherence, reasons, conditions, steps_of(plan, today))
+    return Person(
+        name, rows, plan, adherence, reasons, conditions, steps_of(plan, today, conditions)
+    )

@@ -12,11 +12,20 @@ from dataclasses import dataclass, replace
 
 from tracker.plan.asked import Asked, asked_of, week_of
 from tracker.plan.model import Plan
-from tracker.records.figure import Figure
+from tracker.records.figure import Figure, Value
 from tracker.records.figures import ExerciseFigures, SessionFigures, day_of
 
 #: Dose of an entry -> key of what was asked of the person.
 _DOSES = {"repetitions": "repetitions.asked", "seconds": "duration.asked"}
+#: Tempo and range of an entry -> measure, and keys of what the plan had, the first that is there:
+#: a call may have changed it for a set, and a small screen lowered it, which changes no plan.
+_RANGES = {
+    "tempo_bpm": ("tempo_bpm", ("tempo_bpm.planned", "tempo_bpm.asked")),
+    "amplitude_deg": (
+        "amplitude_deg",
+        ("amplitude_deg.planned", "wanted_amplitude", "amplitude_deg.asked"),
+    ),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,7 +37,7 @@ class PlanAtHand:
     week
         Week of the plan on the session's day, for its ladders.
     unlike
-        Entries of the session that the file hasn't got, or has with another dose.
+        Entries of the session that the file hasn't got, or has with another dose, tempo or range.
     others
         How many more files of the same plan differ from it.
     """
@@ -90,7 +99,24 @@ def _is_as_asked(exercise: ExerciseFigures, found: dict[str, Asked]) -> bool:
     asked = found.get(exercise.entry_id or "")
     if asked is None or asked.exercise.id != exercise.exercise:
         return False
-    return all(_number(exercise.find(k)) == getattr(asked, name) for name, k in _DOSES.items())
+    if any(_number(exercise.find(k)) != getattr(asked, name) for name, k in _DOSES.items()):
+        return False
+    return all(
+        _span(_planned(exercise, keys)) == _span(getattr(asked, name))
+        for name, (measure, keys) in _RANGES.items()
+        # Of what isn't read in an exercise, or was only told of, nobody knows what was asked.
+        if any(f.measure == measure for f in exercise.figures)
+    )
+
+
+def _planned(exercise: ExerciseFigures, keys: Sequence[str]) -> Value:
+    """What the plan had; None where it left it to the patient."""
+    found = next((f for f in map(exercise.find, keys) if f is not None), None)
+    return None if found is None else found.value
+
+
+def _span(value: Value) -> Value:
+    return (value, value) if isinstance(value, float) else value
 
 
 def _number(figure: Figure | None) -> float | None:

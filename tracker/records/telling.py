@@ -203,9 +203,9 @@ def condition(standing: Standing, *, most: int | None = None) -> str:
     if most is not None and len(because) > most:
         why += f" and {len(because) - most} more"
     done = ", practised already" if standing.practised else ""
-    if standing.condition.met and not standing.practised:
-        # Nothing opens by itself.
-        why = f"waits for the patient's yes; {why}"
+    if standing.condition.met and not (standing.practised or standing.in_closed):
+        # Nothing opens by itself; whether the yes was said already isn't known before practice.
+        why = f"opens only with the patient's yes; {why}"
     return f"{opening(standing, done)}: {met}; {why}"
 
 

@@ -78,6 +78,8 @@ class PersonPage(QWidget):
         )
         self._series: list[Series] = []
         self.person: Person | None = None
+        #: The tab that is shown again once the nameless are left; None for other people.
+        self._tab: int | None = None
         self.name = Words(role="lead", bold=True)
         self.about = desk_words(soft=True)
         self.reasons = Reasons()
@@ -218,9 +220,7 @@ class PersonPage(QWidget):
         self.name.setText(shown_name(person))
         for part in (self.practice, self.strip, self.strip_key):
             part.setVisible(not person.nameless)
-        if not again:
-            # They have sessions alone.
-            self.tabs.setCurrentIndex(1 if person.nameless else 0)
+        self._choose_tab(person)
         own = person.plan is not None and person.plan.person == person.name
         self.baseline.setEnabled(own)
         self.baseline.setToolTip("" if own else as_tip(words.say("desk.together.no_plan")))
@@ -244,6 +244,15 @@ class PersonPage(QWidget):
         self.scores.show_person(person.name)
         self.filters.offer(person.rows, again=again)
         self.fill(again=again)
+
+    def _choose_tab(self, person: Person) -> None:
+        """The nameless have sessions alone; for all others the tab stays that was chosen."""
+        if person.nameless and self._tab is None:
+            self._tab = self.tabs.currentIndex()
+            self.tabs.setCurrentWidget(self.sessions)
+        elif not person.nameless and self._tab is not None:
+            self.tabs.setCurrentIndex(self._tab)
+            self._tab = None
 
     def _show_next(self, person: Person) -> None:
         """What the plan opens and asks for next, and what it waits for.

@@ -16,7 +16,8 @@ NAMELESS = "Sessions without a pseudonym"
 #: What is said of them, and what to do.
 APART = (
     "they may be of several people, so each stands by itself, without practice, trends and "
-    "conditions; set a pseudonym in the plan, and what is practised from then on has a name"
+    "conditions; give each person a plan of their own, with a pseudonym: what is practised with it "
+    "from then on has a name"
 )
 
 

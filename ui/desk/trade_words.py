@@ -88,7 +88,7 @@ _SENTENCES = (
     "{opening}: met; {why}",
     "{opening}: not met; {why}",
     "{why} and {count} more",
-    "waits for the patient's yes",
+    "opens only with the patient's yes",
     # what a plan asks for next by its weeks
     "{what}: from week {week} on ({day}): {dose}",
     "the plan has no first day",

@@ -30,7 +30,7 @@ from PySide6.QtWidgets import (
 
 from tracker.plan.model import Plan
 from tracker.records.notes import NoteBook, author_of_system
-from tracker.records.people import Person
+from tracker.records.people import Person, plans_of_nobody
 from ui import tab_order, theme, words
 from ui.appearance import Appearance
 from ui.desk import together
@@ -321,7 +321,10 @@ class DeskWindow(QWidget):
         self.session_page.open_session(self.reading.folder, person, row)
 
     def open_plan(self) -> bool:
-        """Open the plan of the person shown, or a new one, in the editor; whether it is open."""
+        """Open the plan of the person shown, or a new one, in the editor; whether it is open.
+
+        Of sessions without a pseudonym the plans that they name are offered.
+        """
         person, found = self.person_page.person, self.found
         if person is None or found is None or self.stack.currentIndex() != 0:
             return False
@@ -332,7 +335,10 @@ class DeskWindow(QWidget):
         path = next((p for p, plan in found.records.plans if plan is person.plan), None)
         folder = self.reading.folder
         self.editor = show_editor(self.settings)
-        self.editor.open_for(person, folder, None if path is None else folder / path)
+        nobodys = plans_of_nobody(person.rows, found.records.plans) if person.nameless else []
+        self.editor.open_for(
+            person, folder, None if path is None else folder / path, [Path(p) for p in nobodys]
+        )
         return True
 
     def set_ranges(self) -> None:

@@ -346,6 +346,7 @@ def _session(r: SessionFigures, members: Iterable[Resource]) -> Resource:
     notes += [f"Not begun: {left.name}: {left.why}" for left in r.left_out]
     marks = [f"{e.name}: {mark}" for e in r.exercises if (mark := marks_told(e))]
     notes = [*marks, *notes]
+    found = [{"reference": f"urn:uuid:{m['id']}"} for m in members]
     return {
         "resourceType": "Observation",
         "id": id_of("session", r.stable_id),
@@ -361,7 +362,7 @@ def _session(r: SessionFigures, members: Iterable[Resource]) -> Resource:
             "text": r.ended_words,
         },
         "note": [{"text": note} for note in notes if note],
-        "hasMember": [{"reference": f"urn:uuid:{m['id']}"} for m in members],
+        **({"hasMember": found} if found else {}),
     }
 
 

@@ -2,7 +2,8 @@
 
 The CarePlan has every entry of the plan where a file of it is at hand, and says that it is as
 the file stands now. Else it has what the summary names: what was begun, and what was due that
-day and not begun; what the summary hasn't got is said in a note, never filled in.
+day and not begun; what the summary hasn't got is said in a note, never filled in. Where the session
+ended before its exercises a summary names no entry, and the CarePlan has none.
 What the therapist wrote to the patient or beside an entry is not told.
 """
 
@@ -28,6 +29,15 @@ from ui.documents.fhir_parts import (
     quantity_of,
     subject_of,
     when_of,
+)
+
+NO_COPY = "The session's file names its plan and holds no copy of it."
+ENTRIES_KNOWN = (
+    "These are the entries that were begun, and those due in the session that were not; the "
+    "entries of other stages, the doses of what was not begun, and days are not known from it."
+)
+NONE_KNOWN = (
+    "The session ended before any entry was begun, and which were due is not known from it."
 )
 
 
@@ -77,22 +87,27 @@ def care_plan_of(r: SessionFigures) -> Resource:
     }
     if r.plan is None:
         activities = list(_from_summary(r))
-        notes = [
-            "The session's file names its plan and holds no copy of it. These are the entries "
-            "that were begun, and those due in the session that were not; the entries of other "
-            "stages, the doses of what was not begun, and days are not known from it."
-        ]
+        notes = [f"{NO_COPY} {ENTRIES_KNOWN if activities else NONE_KNOWN}"]
     else:
         activities = [_activity(r, e, r.plan) for e in r.plan.plan.entries]
         notes = list(_about_file(r.plan))
+        if _ended_before(r):
+            notes.append("The session ended before the exercises.")
         if r.plan.plan.starts_on is not None:
             out["period"] = {"start": r.plan.plan.starts_on.isoformat()}
-    out["activity"] = activities
+    if activities:
+        # An empty array is no FHIR (hl7.org/fhir/R4/json.html).
+        out["activity"] = activities
     return out | {"note": [{"text": n} for n in notes]}
 
 
 def _plan_id(r: SessionFigures) -> str:
     return id_of("plan", r.stable_id)
+
+
+def _ended_before(r: SessionFigures) -> bool:
+    """Whether a session ended before its entries were known, as at the safety questions."""
+    return not r.exercises and not r.left_out
 
 
 def _about_file(found: PlanAtHand) -> Iterator[str]:
@@ -112,14 +127,14 @@ def _about_file(found: PlanAtHand) -> Iterator[str]:
 def _from_summary(r: SessionFigures) -> Iterator[Resource]:
     """What the summary names of its plan."""
     for e in r.exercises:
-        asked = "; ".join(
-            f"{f.label}: {shown_with_unit(f)}" for f in e.figures if f.origin == "asked"
-        )
-        code = _exercise_code(e.exercise)
-        yield _detail(code, f"{e.entry_id or e.exercise}; {asked}", "in-progress", "begun")
+        asked = [f"{f.label}: {shown_with_unit(f)}" for f in e.figures if f.origin == "asked"]
+        parts = "; ".join([e.entry_id or e.exercise, *asked])
+        yield _detail(_exercise_code(e.exercise), clean(parts, None), "in-progress", "begun")
     for left in r.left_out:
         code = {"text": left.name}
-        yield _detail(code, left.entry_id, "unknown", f"not begun in this session: {left.why}")
+        yield _detail(
+            code, clean(left.entry_id), "unknown", f"not begun in this session: {left.why}"
+        )
 
 
 def _activity(r: SessionFigures, entry: Entry, found: PlanAtHand) -> Resource:
@@ -130,6 +145,8 @@ def _activity(r: SessionFigures, entry: Entry, found: PlanAtHand) -> Resource:
         state = ("in-progress", "begun in this session")
     elif entry.entry_id in why:
         state = ("unknown", f"not begun in this session: {why[entry.entry_id]}")
+    elif _ended_before(r):
+        state = ("unknown", "the session ended before the exercises")
     else:
         state = ("unknown", "no part of this session")
     parts = [entry.entry_id, *_opens(plan, entry), *asked_words(asked, plan)]

@@ -49,14 +49,17 @@ LEFT_OUT = {
 FEW = 3
 #: Sheets, what they are called, and their letters, in the order in which they are tried.
 WAYS = ((1, "this page", READ), (1, "this page", TIGHT), (2, "these pages", READ))
+#: Up to so many exercises the letters stay as they are, and what was not begun goes on on a second
+#: sheet: a usual session is to be read by everybody.
+USUAL = 9
 DETAILS = "the figures and turns of each exercise"
 
 
 def one_page(page: Page, width: float, bottom: float) -> list[Sheet]:
     """A session on one sheet; on two or more where its verdict and its exercises need more.
 
-    Where the letters of the page have no room for all exercises, those of its table are smaller
-    (:data:`~ui.documents.pdf_text.LEAST_TIGHT`), before a second sheet is begun.
+    Where the letters of the page have no room for more than :data:`USUAL` exercises, those of its
+    table are smaller (:data:`~ui.documents.pdf_text.LEAST_TIGHT`), before a second sheet is begun.
 
     Parameters
     ----------
@@ -65,7 +68,10 @@ def one_page(page: Page, width: float, bottom: float) -> list[Sheet]:
     width, bottom
         Of the paper, and where its words end, in points.
     """
+    many = page.glance is not None and len(page.glance.rows) > USUAL
     for most, pages, look in WAYS:
+        if look is TIGHT and not many:
+            continue
         for count in range(len(STEPS) + 1):
             blocks = tuple(_flowing(_groups(page, width, set(STEPS[:count]), pages, look)))
             # All in one group, so that a table may be cut where a page ends.

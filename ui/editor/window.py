@@ -4,7 +4,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
 
@@ -143,6 +143,7 @@ class EditorWindow(QWidget):
         self.start.empty.connect(lambda: self.begin(empty_data()))
         self.start.file.connect(self.files.ask_open)
         self.start.last.connect(self._begin_last)
+        self.start.named.connect(lambda path: self.files.open(self.files.folder / path))
         self.catalogue.added.connect(self._add)
         for page in (self.catalogue, self.preview):
             page.left.connect(self.show_editing)
@@ -184,7 +185,9 @@ class EditorWindow(QWidget):
 
     # --- beginning ---
 
-    def open_for(self, person: Person, folder: Path, path: Path | None) -> None:
+    def open_for(
+        self, person: Person, folder: Path, path: Path | None, nobodys: Sequence[Path] = ()
+    ) -> None:
         """Begin for somebody of the desk.
 
         Parameters
@@ -195,6 +198,8 @@ class EditorWindow(QWidget):
             Where a new plan is put at first.
         path
             The file of the plan at hand.
+        nobodys
+            Below the folder, the plans without a pseudonym that sessions without one name.
         """
         self.files.folder = folder
         self._person = None if person.nameless else person.name
@@ -203,6 +208,7 @@ class EditorWindow(QWidget):
         self.document.know_sessions(self._person, rows)
         self._last = None if person.plan is None else (person.plan, path)
         self.start.offer_last(None if person.plan is None else person)
+        self.start.offer_named(nobodys)
         self.start.enter()
 
     def begin(self, data: Data, path: Path | None = None) -> None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
+from math import inf
 from pathlib import Path
 from typing import Any
 
@@ -69,19 +70,27 @@ class SentRecord:
                 "it elsewhere and send again: what went before goes once more, nothing is doubled"
             )
         sent = Sent({}, {}, {}, {}, set())
-        for path in sorted(self.folder.glob("*.jsonl")):
-            for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
-                if line["to"] != address:
-                    continue
-                sent.tried.add(line["session"])
-                if line["kind"] == "sent":
-                    sent.went[line["summary"]] = line["session"]
-                    sent.marks[line["summary"]] = str(line.get("marks") or "")
-                    sent.why.pop(line["summary"], None)
-                else:
-                    sent.why[line["summary"]] = str(line.get("why"))
-                    sent.failed[line["summary"]] = sent.failed.get(line["summary"], 0) + 1
+        for line in self._lines():
+            if line["to"] != address:
+                continue
+            sent.tried.add(line["session"])
+            if line["kind"] == "sent":
+                sent.went[line["summary"]] = line["session"]
+                sent.marks[line["summary"]] = str(line.get("marks") or "")
+                sent.why.pop(line["summary"], None)
+            else:
+                sent.why[line["summary"]] = str(line.get("why"))
+                sent.failed[line["summary"]] = sent.failed.get(line["summary"], 0) + 1
         return sent
+
+    def _lines(self) -> list[dict[str, Any]]:
+        """All authors' lines, the newest last: the last word is not that of the last name."""
+        found = [
+            line
+            for path in sorted(self.folder.glob("*.jsonl"))
+            for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense)
+        ]
+        return sorted(found, key=_when)
 
     def add(
         self, address: str, session: str, summary: str, why: str | None = None, marks: str = ""
@@ -109,6 +118,14 @@ class SentRecord:
                 f"{self.path}: what was sent could not be written down ({system_reason(error)}); "
                 "make room or get the right to write there, then send again: nothing is doubled"
             ) from error
+
+
+def _when(line: dict[str, Any]) -> float:
+    """When it was written, in seconds; where nobody knows, before all others."""
+    try:
+        return datetime.fromisoformat(str(line.get("at"))).timestamp()
+    except (ValueError, OverflowError, OSError):
+        return -inf
 
 
 def _makes_sense(line: dict[str, Any]) -> bool:

@@ -2367,6 +2367,11 @@
             <translation>سقوط مرة واحدة</translation>
         </message>
         <message>
+            <source>opens only with the patient's yes</source>
+            <comment>opens only with the patient's yes</comment>
+            <translation>لا يُفتح إلا بموافقة المريض</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>الترتيب</translation>
@@ -3040,11 +3045,6 @@
             <source>vergence change</source>
             <comment>vergence change</comment>
             <translation>تغير التقارب</translation>
-        </message>
-        <message>
-            <source>waits for the patient's yes</source>
-            <comment>waits for the patient's yes</comment>
-            <translation>ينتظر موافقة المريض</translation>
         </message>
         <message>
             <source>walking</source>
@@ -5245,9 +5245,9 @@
             <translation>كل جلسة قائمة بذاتها</translation>
         </message>
         <message>
-            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Give each person a plan of their own, with a pseudonym; what is practised with it from then on has a name.</source>
             <comment>desk.nameless.what</comment>
-            <translation>لا يُعرف لمن هذه الجلسات: فقد تكون لعدة أشخاص. لذلك تبقى كل جلسة قائمة بذاتها، بلا حساب للتدريب ولا اتجاهات ولا شروط. ضع اسمًا مستعارًا في الخطة؛ وما يُتدرَّب عليه بعد ذلك يعود إلى شخص واحد.</translation>
+            <translation>لا يُعرف لمن هذه الجلسات: فقد تكون لعدة أشخاص. لذلك تبقى كل جلسة قائمة بذاتها، بلا حساب للتدريب ولا اتجاهات ولا شروط. أعطِ كل شخص خطة خاصة به تحمل اسمًا مستعارًا؛ وما يُتدرَّب عليه بها بعد ذلك يكون له اسم.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -6838,6 +6838,21 @@
             <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
             <comment>edit.start.last.how</comment>
             <translation>الخطة {plan}، آخر ما تُمرن عليه. تبقى جلساتها محسوبة، ويقول كل شرط هل تحقق.</translation>
+        </message>
+        <message>
+            <source>Open this plan</source>
+            <comment>edit.start.named</comment>
+            <translation>افتح هذه الخطة</translation>
+        </message>
+        <message>
+            <source>These sessions were practised with a plan that has no pseudonym. Open it, set the pseudonym of one person, and save it as another file. Do so for each person.</source>
+            <comment>edit.start.named.how</comment>
+            <translation>جرى التدرّب في هذه الجلسات بخطة بلا اسم مستعار. افتحها، وضع الاسم المستعار لشخص واحد، واحفظها في ملف آخر. افعل ذلك لكل شخص.</translation>
+        </message>
+        <message>
+            <source>The plan of these sessions</source>
+            <comment>edit.start.named.which</comment>
+            <translation>خطة هذه الجلسات</translation>
         </message>
         <message>
             <source>Begin with these stages</source>

@@ -2367,6 +2367,11 @@
             <translation>ein Sturz</translation>
         </message>
         <message>
+            <source>opens only with the patient's yes</source>
+            <comment>opens only with the patient's yes</comment>
+            <translation>öffnet sich nur mit dem Ja der Person</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>Reihenfolge</translation>
@@ -3040,11 +3045,6 @@
             <source>vergence change</source>
             <comment>vergence change</comment>
             <translation>Änderung der Vergenz</translation>
-        </message>
-        <message>
-            <source>waits for the patient's yes</source>
-            <comment>waits for the patient's yes</comment>
-            <translation>wartet auf das Ja der Person</translation>
         </message>
         <message>
             <source>walking</source>
@@ -5245,9 +5245,9 @@
             <translation>Jede steht für sich</translation>
         </message>
         <message>
-            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Give each person a plan of their own, with a pseudonym; what is practised with it from then on has a name.</source>
             <comment>desk.nameless.what</comment>
-            <translation>Von wem diese Sitzungen sind, ist nicht bekannt: Sie können von mehreren Personen sein. Darum steht jede für sich, ohne Übungshäufigkeit, Verläufe und Bedingungen. Setzen Sie im Plan ein Pseudonym; was von da an geübt wird, gehört zu einer Person.</translation>
+            <translation>Von wem diese Sitzungen sind, ist nicht bekannt: Sie können von mehreren Personen sein. Darum steht jede für sich, ohne Übungshäufigkeit, Verläufe und Bedingungen. Geben Sie jeder Person einen eigenen Plan mit einem Pseudonym; was von da an damit geübt wird, hat einen Namen.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -6838,6 +6838,21 @@
             <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
             <comment>edit.start.last.how</comment>
             <translation>Plan {plan}, zuletzt geübt. Seine Sitzungen zählen weiter, und jede Bedingung sagt, ob sie erfüllt ist.</translation>
+        </message>
+        <message>
+            <source>Open this plan</source>
+            <comment>edit.start.named</comment>
+            <translation>Diesen Plan öffnen</translation>
+        </message>
+        <message>
+            <source>These sessions were practised with a plan that has no pseudonym. Open it, set the pseudonym of one person, and save it as another file. Do so for each person.</source>
+            <comment>edit.start.named.how</comment>
+            <translation>Diese Sitzungen wurden mit einem Plan ohne Pseudonym geübt. Öffnen Sie ihn, setzen Sie das Pseudonym einer Person und speichern Sie ihn als andere Datei. Tun Sie das für jede Person.</translation>
+        </message>
+        <message>
+            <source>The plan of these sessions</source>
+            <comment>edit.start.named.which</comment>
+            <translation>Der Plan dieser Sitzungen</translation>
         </message>
         <message>
             <source>Begin with these stages</source>

@@ -2367,6 +2367,11 @@
             <translation>una caída</translation>
         </message>
         <message>
+            <source>opens only with the patient's yes</source>
+            <comment>opens only with the patient's yes</comment>
+            <translation>se abre solo con el sí del paciente</translation>
+        </message>
+        <message>
             <source>order</source>
             <comment>order</comment>
             <translation>orden</translation>
@@ -3040,11 +3045,6 @@
             <source>vergence change</source>
             <comment>vergence change</comment>
             <translation>cambio de vergencia</translation>
-        </message>
-        <message>
-            <source>waits for the patient's yes</source>
-            <comment>waits for the patient's yes</comment>
-            <translation>espera el sí del paciente</translation>
         </message>
         <message>
             <source>walking</source>
@@ -5245,9 +5245,9 @@
             <translation>Cada una va por separado</translation>
         </message>
         <message>
-            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Set a pseudonym in the plan; what is practised from then on belongs to one person.</source>
+            <source>Whose sessions these are is not known: they may be of several people. So each stands by itself, without practice, trends and conditions. Give each person a plan of their own, with a pseudonym; what is practised with it from then on has a name.</source>
             <comment>desk.nameless.what</comment>
-            <translation>No se sabe de quién son estas sesiones: pueden ser de varias personas. Por eso cada una va por separado, sin práctica, tendencias ni condiciones. Ponga un seudónimo en el plan; lo que se practique desde entonces será de una sola persona.</translation>
+            <translation>No se sabe de quién son estas sesiones: pueden ser de varias personas. Por eso cada una va por separado, sin práctica, tendencias ni condiciones. Dé a cada persona un plan propio, con un seudónimo; lo que se practique con él desde entonces tendrá nombre.</translation>
         </message>
         <message>
             <source>No plan at hand</source>
@@ -6838,6 +6838,21 @@
             <source>Plan {plan}. Its sessions go on to count, and each condition says whether it is met.</source>
             <comment>edit.start.last.how</comment>
             <translation>Plan {plan}, el último practicado. Sus sesiones siguen contando, y cada condición dice si se cumple.</translation>
+        </message>
+        <message>
+            <source>Open this plan</source>
+            <comment>edit.start.named</comment>
+            <translation>Abrir este plan</translation>
+        </message>
+        <message>
+            <source>These sessions were practised with a plan that has no pseudonym. Open it, set the pseudonym of one person, and save it as another file. Do so for each person.</source>
+            <comment>edit.start.named.how</comment>
+            <translation>Estas sesiones se practicaron con un plan sin seudónimo. Ábralo, ponga el seudónimo de una persona y guárdelo en otro archivo. Hágalo para cada persona.</translation>
+        </message>
+        <message>
+            <source>The plan of these sessions</source>
+            <comment>edit.start.named.which</comment>
+            <translation>El plan de estas sesiones</translation>
         </message>
         <message>
             <source>Begin with these stages</source>

@@ -33,8 +33,8 @@ DESK_WORDS: dict[str, object] = {
     "desk.nameless.what": QT_TRANSLATE_NOOP(
         "turnpost",
         "Whose sessions these are is not known: they may be of several people. So each stands by "
-        "itself, without practice, trends and conditions. Set a pseudonym in the plan; what is "
-        "practised from then on belongs to one person.",
+        "itself, without practice, trends and conditions. Give each person a plan of their own, "
+        "with a pseudonym; what is practised with it from then on has a name.",
     ),
     "desk.no_plan": QT_TRANSLATE_NOOP("turnpost", "No plan at hand"),
     "desk.counted_to": QT_TRANSLATE_NOOP("turnpost", "Practice is counted up to {day}."),

@@ -98,6 +98,13 @@ EDITOR_WORDS: dict[str, object] = {
         "turnpost",
         "Plan {plan}. Its sessions go on to count, and each condition says whether it is met.",
     ),
+    "edit.start.named": QT_TRANSLATE_NOOP("turnpost", "Open this plan"),
+    "edit.start.named.which": QT_TRANSLATE_NOOP("turnpost", "The plan of these sessions"),
+    "edit.start.named.how": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "These sessions were practised with a plan that has no pseudonym. Open it, set the "
+        "pseudonym of one person, and save it as another file. Do so for each person.",
+    ),
     "edit.start.starter": QT_TRANSLATE_NOOP("turnpost", "Begin with these stages"),
     "edit.start.starter.how": QT_TRANSLATE_NOOP(
         "turnpost",
