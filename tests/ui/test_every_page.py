@@ -211,14 +211,14 @@ def pages(window: Window, fake: FakeWorld, which: str) -> Iterator[str]:
 
 
 def seen_part(window: Window, widget: QWidget) -> bool:
-    """Whether a widget lies in what is shown of the window, not scrolled away."""
+    """Whether a widget lies in what is shown of the window: not scrolled away, not covered."""
     if not widget.isVisible() or not widget.width() or not widget.height():
         return False
     page = window.stack.currentWidget()
     if isinstance(page, Page) and page.scroll.isAncestorOf(widget):
-        view = page.scroll.viewport()
-        top = widget.mapTo(view, QPoint(0, 0)).y()
-        return top >= 0 and top + widget.height() <= view.height()
+        top = widget.mapTo(page.scroll.viewport(), QPoint(0, 0)).y()
+        # What stands in a row with a line that the edge would cut is covered with it.
+        return top >= page.fold.above_px and top + widget.height() <= page.fold.below_px
     return True
 
 
