@@ -164,7 +164,7 @@ def test_lines_of_something_else_are_no_session_whatever_stands_first(tmp_path: 
 def test_one_of_a_newer_version_is_named_and_stays_as_it_is(tmp_path: Path) -> None:
     old = write_session(tmp_path, "a")
     path = write_session(tmp_path, "bb") / JOURNAL_NAME
-    data = path.read_bytes().replace(b'"format_version":1', b'"format_version":2', 1)
+    data = path.read_bytes().replace(b'_version":1', b'_version":2')
     path.write_bytes(data)
     assert [i.folder for i in interrupted_sessions(tmp_path)] == [old]
     found = {i.folder: i.newer for i in interrupted_sessions(tmp_path, newer=True)}

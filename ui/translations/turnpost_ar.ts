@@ -3162,6 +3162,11 @@
             <translation>أسطر تعذرت قراءتها: {count}، ومنها الأول: لا يُعرف لمن هي ولا لأي خطة</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</comment>
+            <translation>أسطر تعذرت قراءتها: {count}، ومنها الأول: لا يُعرف لمن هي ولا لأي خطة؛ وقد تكون من المثال</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} من {needed} جلسات</translation>

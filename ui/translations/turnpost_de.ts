@@ -3162,6 +3162,11 @@
             <translation>nicht lesbare Zeilen: {count}, darunter die erste: wessen Sitzung es ist und nach welchem Plan, ist nicht bekannt</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</comment>
+            <translation>nicht lesbare Zeilen: {count}, darunter die erste: wessen Sitzung es ist und nach welchem Plan, ist nicht bekannt; sie kann vom Beispiel sein</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} von {needed} Sitzungen</translation>

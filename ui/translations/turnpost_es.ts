@@ -3162,6 +3162,11 @@
             <translation>líneas que no se pudieron leer: {count}, entre ellas la primera: no se sabe de quién es ni de qué plan</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</comment>
+            <translation>líneas que no se pudieron leer: {count}, entre ellas la primera: no se sabe de quién es ni de qué plan; puede ser del ejemplo</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} de {needed} sesiones</translation>
