@@ -11640,6 +11640,11 @@
             <translation>يوجد هناك شيء بهذا الاسم من قبل</translation>
         </message>
         <message>
+            <source>this name can't be used here</source>
+            <comment>told.name_wrong</comment>
+            <translation>لا يمكن استعمال هذا الاسم هنا</translation>
+        </message>
+        <message>
             <source>the place on the network does not answer</source>
             <comment>told.network_silent</comment>
             <translation>المكان على الشبكة لا يستجيب</translation>

@@ -11640,6 +11640,11 @@
             <translation>etwas mit diesem Namen gibt es dort schon</translation>
         </message>
         <message>
+            <source>this name can't be used here</source>
+            <comment>told.name_wrong</comment>
+            <translation>dieser Name lässt sich hier nicht verwenden</translation>
+        </message>
+        <message>
             <source>the place on the network does not answer</source>
             <comment>told.network_silent</comment>
             <translation>der Ort im Netzwerk antwortet nicht</translation>

@@ -11640,6 +11640,11 @@
             <translation>ya hay algo con ese nombre</translation>
         </message>
         <message>
+            <source>this name can't be used here</source>
+            <comment>told.name_wrong</comment>
+            <translation>este nombre no se puede usar aquí</translation>
+        </message>
+        <message>
             <source>the place on the network does not answer</source>
             <comment>told.network_silent</comment>
             <translation>el lugar de la red no responde</translation>
