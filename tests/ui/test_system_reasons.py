@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import errno
 import os
+import re
 from pathlib import Path
 
 import pytest
@@ -55,6 +56,15 @@ def test_no_page_takes_the_words_of_the_system() -> None:
         for path in Path(package.__path__[0]).rglob("*.py"):
             if path.name not in theirs:
                 assert "strerror" not in path.read_text(encoding="utf-8"), path
+
+
+def test_no_page_shows_an_error_as_it_came() -> None:
+    for folder in ("pages", "desk", "widgets", "session"):
+        paths = list((Path(ui.__path__[0]) / folder).rglob("*.py"))
+        assert paths
+        for path in paths:
+            found = re.findall(r"str\([\w.]*\.error\)", path.read_text(encoding="utf-8"))
+            assert not found, f"{path}: words.failed says it in the language"
 
 
 @pytest.mark.parametrize("language", [c for c in CODES if c != "en"])
