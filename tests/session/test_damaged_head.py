@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from datetime import datetime
 from pathlib import Path
 
 import pytest
@@ -89,7 +90,11 @@ def test_a_patient_s_own_is_saved_as_nobody_s_and_says_so(tmp_path: Path, how: s
     spoil(path, how)
     (found,) = interrupted_sessions(tmp_path)
     assert (found.damaged, found.unsure, found.repetitions) == (True, False, 5)
+    # Its folder's name is the local time of its beginning.
+    at = datetime(2026, 3, 1, 10).astimezone().isoformat()
+    assert found.started_at == at
     summary = save_interrupted(found)
+    assert summary.started_at == at
     assert summary.person is None and summary.plan_id is None
     (flag,) = summary.quality
     assert flag.flag == "journal_damaged" and "whose it is" in flag.reason
@@ -127,6 +132,15 @@ def test_the_marks_stand_in_every_step_and_set_up(tmp_path: Path) -> None:
         assert marked and all(r["journal_version"] == 1 for r in marked)
         assert {r.get("demo") for r in marked} == {demo}
         assert not any("demo" in r for r in lines if r["kind"] == "sample")
+
+
+@pytest.mark.parametrize("name", ["20261301-100000-ab12", "mine", "20260301-100000"])
+def test_a_folder_s_name_that_is_no_time_dates_nothing(tmp_path: Path, name: str) -> None:
+    path = written(tmp_path)
+    spoil(path, "zeros")
+    path.parent.rename(path.parent.with_name(name))
+    (found,) = interrupted_sessions(tmp_path)
+    assert found.started_at == "" and save_interrupted(found).started_at is None
 
 
 def said(path: Path, kind: str) -> list[int]:

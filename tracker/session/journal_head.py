@@ -5,10 +5,12 @@ A first line that is damaged would else hide that a demo wrote the journal, or a
 
 from __future__ import annotations
 
+import contextlib
 import re
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime
 
 from tracker.session.journal_line import Record
 from tracker.session.live import is_of_the_sample
@@ -16,8 +18,8 @@ from tracker.session.live import is_of_the_sample
 FORMAT = "turnpost-journal"
 FORMAT_VERSION = 1
 
-#: The folder of a session that the program recorded bears its ID.
-_SESSION_ID = re.compile(r"\d{8}-\d{6}-[0-9a-f]{4}")
+#: The folder of a session that the program recorded bears its ID: the local time, and chance.
+_SESSION_ID = re.compile(r"(\d{8}-\d{6})-[0-9a-f]{4}")
 #: Kinds whose lines say it once more: there are few of them, and one stands soon after the first.
 _MARKED = frozenset({"step", "setup"})
 #: Kinds of which a session has some: any of them makes the file the journal of one.
@@ -94,9 +96,24 @@ def stand_in(folder: str, records: Sequence[Record]) -> Record:
     records
         All that could be read, the first line too if it could.
     """
-    about = {"session_id": folder} if _SESSION_ID.fullmatch(folder) else {}
+    about = _about_of(folder)
     version = _version_of(records)
     return {"kind": "session", "format": FORMAT, "format_version": version, "about": about}
+
+
+def _about_of(folder: str) -> Record:
+    """What a folder's name tells of its session: ID and beginning, if the program named it.
+
+    The offset is that of this computer: it was recorded here, or nearly always in the same land.
+    """
+    found = _SESSION_ID.fullmatch(folder)
+    if found is None:
+        return {}
+    about = {"session_id": folder}
+    with contextlib.suppress(ValueError, OverflowError, OSError):
+        at = datetime.strptime(found[1], "%Y%m%d-%H%M%S").astimezone()
+        about["started_at"] = at.isoformat(timespec="seconds")
+    return about
 
 
 def _version_of(records: Sequence[Record]) -> int:
