@@ -23,6 +23,19 @@ SYSTEM_REASONS: dict[str, tuple[str, ...]] = {
     "its links lead round in a circle": ("ELOOP",),
     "too many files are open": ("EMFILE", "ENFILE"),
     "the computer has too little memory": ("ENOMEM",),
+    "this name can't be used here": ("EINVAL",),
+}
+#: The same by Windows' own numbers, which tell more: as ``errno`` most of them are a missing
+#: right or a wrong value (Microsoft's list of system error codes, and CPython's table from these
+#: to ``errno``; both from memory).
+WINDOWS_REASONS: dict[str, tuple[int, ...]] = {
+    "nothing can be changed there, only read": (19,),
+    "the disk is no longer connected": (20, 21),
+    "the disk has a fault": (23, 27, 29, 30, 31, 1117),
+    "another program is using it": (32, 33),
+    "the disk is full": (39, 112),
+    "the place on the network does not answer": (53, 64, 121),
+    "this name can't be used here": (123, 161),
 }
 _BY_NUMBER = {
     getattr(errno, name): reason
@@ -30,8 +43,9 @@ _BY_NUMBER = {
     for name in names
     if hasattr(errno, name)
 }
-#: Windows' own number of "another program uses it"; as ``errno`` it is a missing right.
-_SHARED = 32
+_BY_WINDOWS = {number: reason for reason, of in WINDOWS_REASONS.items() for number in of}
+#: Numbers of Windows that CPython takes for a missing right, whatever they are.
+_TAKEN_FOR_NO_RIGHT = range(19, 37)
 
 
 class TurnpostError(Exception):
@@ -64,11 +78,12 @@ def system_reason(error: BaseException) -> str:
 
     An error of which we know nothing better keeps the words that it came with.
     """
-    if getattr(error, "winerror", None) == _SHARED:
-        number: int | None = errno.EBUSY
-    else:
-        number = getattr(error, "errno", None)
-    known = None if number is None else _BY_NUMBER.get(number)
+    windows, number = getattr(error, "winerror", None), getattr(error, "errno", None)
+    known = _BY_WINDOWS.get(windows) if windows else None
+    # A number of Windows that nobody knows comes as EINVAL.
+    guessed = windows and (windows in _TAKEN_FOR_NO_RIGHT or number == errno.EINVAL)
+    if known is None and number is not None and not guessed:
+        known = _BY_NUMBER.get(number)
     return known or getattr(error, "strerror", None) or str(error) or type(error).__name__
 
 

@@ -279,7 +279,7 @@ class Settings:
         self._store.setValue("mark", ";".join(map(str, value)))
 
     def hold(self) -> None:
-        """Write nothing from here on, until :meth:`remember`: the file is being deleted."""
+        """Write nothing until :meth:`release` or :meth:`remember`: the file is being deleted."""
         self._store.sync()
         self._store.unwritten = {}
 
@@ -296,8 +296,23 @@ class Settings:
         with contextlib.suppress(OSError):
             Path(self._store.fileName()).unlink(missing_ok=True)
 
+    def release(self) -> None:
+        """Write again, and what was set meanwhile: not all was deleted.
+
+        What stood in the file before comes back only where the file is still there.
+        """
+        unwritten, self._store.unwritten = self._store.unwritten or {}, None
+        _keep_private(Path(self._store.fileName()))
+        for key, value in unwritten.items():
+            if value is None:
+                self._store.remove(key)
+            else:
+                self._store.setValue(key, value)
+        self._store.sync()
+
     def remember(self) -> None:
         """Remember again, from here on."""
+        _keep_private(Path(self._store.fileName()))
         self._store.unwritten = None
 
     def sync(self) -> None:

@@ -25,7 +25,7 @@ def look() -> Stored:
 
 
 def readers_of_folder() -> Readers:
-    """Who can read what lies in the data folder: at once, unless the folder is open to others."""
+    """Who can read what lies in the data folder: soon, unless the folder is open to others."""
     return who_can_read([data_folder().resolve()])
 
 

@@ -14,6 +14,7 @@ from tests.stored import made
 from tracker.stored import readers
 from tracker.stored.look import Kind, what_is_stored
 from tracker.stored.readers import Readers, who_can_read
+from ui.stored import readers_of_folder
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="these rights are POSIX's")
 
@@ -73,12 +74,59 @@ def test_what_belongs_to_somebody_else_is_theirs(open_place: Path) -> None:
     assert who_can_read([path]) == Readers.others
 
 
-def test_links_and_what_is_gone_are_passed_over(open_place: Path) -> None:
-    letter = open_place / "letter.txt"
-    letter.write_text("dear")
-    letter.chmod(0o644)
-    (open_place / "link").symlink_to(letter)
+@pytest.fixture(autouse=True)
+def rights_tell_all(monkeypatch: pytest.MonkeyPatch) -> None:
+    """As on Linux, wherever this runs."""
+    monkeypatch.setattr(readers, "_rights_tell_all", lambda: True)
+
+
+def test_what_is_gone_is_read_by_nobody(open_place: Path) -> None:
+    (open_place / "link").symlink_to(open_place / "nothing")
     assert who_can_read([open_place / "link", open_place / "gone" / "file"]) == Readers.own
+
+
+@pytest.mark.parametrize(("mode", "found"), [(0o600, "own"), (0o644, "others")])
+def test_a_link_is_judged_by_where_it_leads(
+    open_place: Path, tmp_path: Path, mode: int, found: str
+) -> None:
+    path = file_in(open_place, mode)
+    closed = tmp_path / "data"
+    closed.mkdir(mode=0o700)
+    for target in (path, path.parent, open_place):
+        (closed / "in").mkdir(exist_ok=True)
+        link = closed / "in" / "link"
+        link.symlink_to(target)
+        assert who_can_read([link]) == who_can_read([closed]) == found, target
+        link.unlink()
+    # Links that lead round end.
+    (path.parent / "trace.csv").symlink_to(open_place)
+    (closed / "round").symlink_to(closed)
+    assert who_can_read([open_place, closed]) == found
+
+
+def test_what_lies_elsewhere_is_looked_at_there(
+    open_place: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    data = tmp_path / "data"
+    monkeypatch.setenv("TURNPOST_DATA", str(data))
+    data.mkdir(mode=0o700)
+    path = file_in(open_place, 0o600)
+    (data / "sessions").symlink_to(open_place / "sessions")
+    assert what_is_stored().elsewhere and what_is_stored().readers == Readers.own
+    assert readers_of_folder() == Readers.own
+    path.chmod(0o644)
+    assert what_is_stored().readers == readers_of_folder() == Readers.others
+
+
+def test_where_rights_do_not_tell_all_nothing_is_told_as_safe(
+    open_place: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.undo()
+    path = file_in(open_place, 0o600)
+    monkeypatch.setattr(readers.sys, "platform", "darwin")
+    assert who_can_read([path]) == Readers.unknown
+    path.chmod(0o644)
+    assert who_can_read([path]) == Readers.others
 
 
 def test_what_the_program_writes_is_the_owner_s_even_in_an_open_place(

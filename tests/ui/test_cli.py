@@ -314,7 +314,11 @@ def test_the_doctor_goes_on_where_next_to_nothing_is_installed() -> None:
     assert ended.stdout.rstrip().endswith("Then run 'turnpost doctor' again.")
 
 
-@pytest.mark.parametrize(("free", "state"), [(64e6, "good"), (31e6, "bad"), (0, "bad")])
+@pytest.mark.parametrize(
+    # Two blocks, each of a head and two pictures of 640 x 640 with a head of their own.
+    ("free", "state"),
+    [(64e6, "good"), (2 * 2_457_792, "good"), (2 * 2_457_792 - 1, "bad"), (0, "bad")],
+)
 def test_the_doctor_tells_of_too_little_memory_for_pictures(
     monkeypatch: pytest.MonkeyPatch, free: float, state: str
 ) -> None:

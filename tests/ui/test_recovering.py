@@ -84,8 +84,11 @@ def test_what_may_be_nobody_s_is_never_counted_silently(fake: FakeWorld, live: D
     assert said.startswith(words.say("recover.one", when=_when(A), count=14))
     live.recovering.found = [A, damaged, unsure]
     said = note_text(live.recovering)
-    assert said.startswith(words.say("recover.many", n=2, count=19))
-    assert words.say("recover.damaged", n=1) in said
+    # It is not claimed that what is damaged is theirs.
+    assert said.startswith(words.say("recover.one", when=_when(A), count=14))
+    assert words.say("recover.damaged.one", when="d", count=5) in said
+    live.recovering.found = [damaged, damaged]
+    assert note_text(live.recovering) == words.say("recover.damaged", n=2, count=10)
     live.recovering.found = [unsure]
     assert note_text(live.recovering) == words.say("recover.unsure", n=1, count=9)
     # It is saved where that is wanted, as it is nobody else's either.

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import errno
+import os
 from pathlib import Path
 
 import pytest
@@ -276,12 +278,12 @@ def test_a_measuring_process_that_cannot_start_is_trouble_not_a_crash(
     fake: FakeWorld, live: Director, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     def fail(_: FakeService) -> None:
-        raise OSError("no memory")
+        raise OSError(errno.EMFILE, os.strerror(errno.EMFILE), "somewhere")
 
     monkeypatch.setattr(FakeService, "start", fail)
     live.start()
     live.tick()
-    assert live.trouble is not None and live.trouble.detail == "no memory"
+    assert live.trouble is not None and live.trouble.detail == "too many files are open"
     assert not live.camera_on
     monkeypatch.undo()
     live.retry()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import errno
 import os
+import re
 from pathlib import Path
 
 import pytest
@@ -13,7 +14,7 @@ import calibration
 import tracker
 import ui
 from tests.ui.fakes import Make
-from tracker.errors import SYSTEM_REASONS, InputError, system_reason
+from tracker.errors import SYSTEM_REASONS, WINDOWS_REASONS, InputError, system_reason
 from ui import words
 from ui.languages import CODES
 from ui.words.told import TOLD_WORDS
@@ -45,6 +46,7 @@ def test_every_sentence_and_every_reason_can_be_said() -> None:
     said = set(TOLD_WORDS.values())
     assert len(sentences()) >= 8 and sentences() - said == set()
     assert set(SYSTEM_REASONS) - said == set()
+    assert set(WINDOWS_REASONS) <= set(SYSTEM_REASONS)
 
 
 def test_no_page_takes_the_words_of_the_system() -> None:
@@ -54,6 +56,15 @@ def test_no_page_takes_the_words_of_the_system() -> None:
         for path in Path(package.__path__[0]).rglob("*.py"):
             if path.name not in theirs:
                 assert "strerror" not in path.read_text(encoding="utf-8"), path
+
+
+def test_no_page_shows_an_error_as_it_came() -> None:
+    for folder in ("pages", "desk", "widgets", "session"):
+        paths = list((Path(ui.__path__[0]) / folder).rglob("*.py"))
+        assert paths
+        for path in paths:
+            found = re.findall(r"str\([\w.]*\.error\)", path.read_text(encoding="utf-8"))
+            assert not found, f"{path}: words.failed says it in the language"
 
 
 @pytest.mark.parametrize("language", [c for c in CODES if c != "en"])
@@ -72,11 +83,34 @@ def test_what_nobody_knows_keeps_its_words() -> None:
     assert system_reason(OSError()) == "OSError" and system_reason(ValueError("so")) == "so"
 
 
-def test_windows_own_number_of_a_file_in_use_is_known() -> None:
-    error = PermissionError(errno.EACCES, "Zugriff verweigert")
-    assert system_reason(error) == "this account has no right to it"
-    error.winerror = 32
-    assert system_reason(error) == "another program is using it"
+@pytest.mark.parametrize(
+    ("winerror", "number", "reason"),
+    [
+        # Numbers of Windows and what CPython makes of them: from memory of both lists.
+        (5, errno.EACCES, "this account has no right to it"),
+        (19, errno.EACCES, "nothing can be changed there, only read"),
+        (21, errno.EACCES, "the disk is no longer connected"),
+        (23, errno.EACCES, "the disk has a fault"),
+        (32, errno.EACCES, "another program is using it"),
+        (33, errno.EACCES, "another program is using it"),
+        (39, errno.EINVAL, "the disk is full"),
+        (112, errno.ENOSPC, "the disk is full"),
+        (53, errno.ENOENT, "the place on the network does not answer"),
+        (64, errno.EINVAL, "the place on the network does not answer"),
+        (121, errno.EINVAL, "the place on the network does not answer"),
+        (123, errno.EINVAL, "this name can't be used here"),
+        # Neither a right nor a name: the system's own words tell more.
+        (34, errno.EACCES, "Verweigert"),
+        (1006, errno.EINVAL, "Verweigert"),
+        (None, errno.EINVAL, "this name can't be used here"),
+    ],
+)
+def test_windows_own_numbers_tell_more_than_what_they_come_as(
+    winerror: int | None, number: int, reason: str
+) -> None:
+    error = OSError(number, "Verweigert")
+    error.winerror = winerror
+    assert system_reason(error) == reason
 
 
 def test_a_refusal_that_nobody_caught_is_told_like_any_other(make: Make) -> None:

@@ -15,6 +15,7 @@ from typing import Any
 import pytest
 
 from tests.vision.fakes import EndlessSource, make
+from tracker.errors import RunError
 from tracker.vision import blocks
 from tracker.vision.blocks import PREFIX, SHOWN_IN, OwnBlock, join
 from tracker.vision.preview import Preview
@@ -146,7 +147,7 @@ def test_where_there_is_too_little_memory_it_is_refused_and_nothing_stays() -> N
     own = f"{PREFIX}{os.getpid()}-*"
     before = set(SHOWN_IN.glob(own))
     # More than there could ever be: refused at once, before any of it is taken.
-    with pytest.raises(OSError, match="No space"):
+    with pytest.raises(RunError, match="too little memory for pictures"):
         OwnBlock(room.f_blocks * room.f_frsize + 100_000_000)
     assert set(SHOWN_IN.glob(own)) == before
 

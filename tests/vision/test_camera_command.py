@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import argparse
+import errno
+import os
 from typing import Any
 
 import pytest
@@ -45,6 +47,15 @@ def test_dark_far_and_nobody() -> None:
 def test_each_failing_state_is_one_line_with_what_to_do(state: SourceState) -> None:
     (line,) = lines(Trial(WEBCAM, state, "Webcam is in trouble", SourceStats(), []))
     assert line == f"0: Webcam: Webcam is in trouble; {TO_DO[state]}"
+
+
+def test_too_little_memory_for_pictures_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(*_: object, **_more: object) -> None:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC), "/turnpost-1")
+
+    monkeypatch.setattr("tracker.vision.blocks.SharedMemory", full)
+    with pytest.raises(RunError, match="too little memory for pictures"):
+        try_camera(WEBCAM, 0.5)
 
 
 def test_light_alone_where_the_models_are_missing() -> None:

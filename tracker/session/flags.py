@@ -165,11 +165,13 @@ def seat_flag(found: object) -> list[Flag]:
 def flags_of_session(record: SessionRecord) -> list[Flag]:
     """Flags of the whole session."""
     flags = [_NOTES[n] for n in record.about.notes if n in _NOTES]
-    if record.damaged_head:
+    head = record.damaged_head
+    if head is not None:
         reason = f"{record.damaged_lines} lines could not be read, the first one too: whose it is"
-        flags.append(
-            Flag(flag="journal_damaged", reason=f"{reason} and of which plan is not known")
-        )
+        reason += " and of which plan is not known"
+        if not head.marked:
+            reason += "; it may be from the sample"
+        flags.append(Flag(flag="journal_damaged", reason=reason))
     elif record.damaged_lines:
         flags.append(
             Flag(flag="journal_damaged", reason=f"{record.damaged_lines} lines could not be read")

@@ -48,7 +48,8 @@ from tracker.session.journal_head import (
     FORMAT_VERSION,
     Head,
     head_of,
-    is_damaged,
+    is_of_a_session,
+    is_of_no_kind,
     stand_in,
 )
 from tracker.session.journal_line import DROPPED, Record, decode, encode, is_number
@@ -312,7 +313,7 @@ class JournalContent:
     damaged_lines
         Lines that could not be read.
     damaged_head
-        What the other lines say where the first one is among them.
+        What is known where the first one is among them, or contradicts the others.
     """
 
     records: list[Record]
@@ -359,7 +360,8 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
     path
         The file.
     without
-        A kind of record that is not wanted, which saves the time of reading it.
+        A kind of record that is not wanted, which saves the time of reading it; it is read
+        where nothing else tells that this is a journal.
 
     Raises
     ------
@@ -377,14 +379,20 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
         raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     records = [r for r in rows if r is not None]
     damaged = len(rows) - len(records)
-    head = None
-    if is_damaged(rows):
-        head = head_of(records)
-        # A line that is no longer the first one's kind says nothing that counts.
-        damaged += rows[0] is not None
-        records.insert(0, stand_in(path.parent.name, records))
+    head = head_of(records) if any(map(is_of_a_session, records)) else None
+    if head is not None:
+        wrong = next((r for r in records if r["kind"] == "session"), None)
+        if wrong is None and rows[0] is not None and is_of_no_kind(rows[0]):
+            # It is no longer of the first line's kind, and says nothing that counts.
+            wrong = rows[0]
+        damaged += wrong is not None
+        others = (r for r in records if r is not wrong)
+        records = [stand_in(path.parent.name, records), *others]
     heads = [r for r in records if r["kind"] == "session"]
     if not heads or heads[0].get("format") != FORMAT:
+        if without:
+            # What was passed over may be all that is left of it.
+            return read_journal(path)
         raise InputError(f"{path}: is no journal of a session")
     version = heads[0].get("format_version")
     if not isinstance(version, int) or version > FORMAT_VERSION:

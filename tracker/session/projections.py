@@ -17,6 +17,7 @@ from tracker.sample import Sample
 from tracker.session.at_target import gaze_error_at_target_deg
 from tracker.session.beside import doubted_band, withheld_beside
 from tracker.session.journal import JournalContent, sample_of
+from tracker.session.journal_head import Head
 from tracker.session.journal_line import Record, is_number
 from tracker.session.live import SessionInfo
 from tracker.session.stage import Camera, StageLog, Step, is_judged
@@ -49,6 +50,7 @@ class ExerciseRecord:
 class SessionRecord:
     """A whole session, read back from its journal.
 
+    ``damaged_head`` is what is known where the journal's first line is damaged.
     ``not_done`` holds the marks of entries that were not begun, ``changes`` those of what was
     changed between two sets, ``marks`` those of moments that somebody marked; ``setups`` is empty
     where one set-up, told with the session's beginning, holds for all of it.
@@ -62,7 +64,7 @@ class SessionRecord:
     ended: str
     end_s: float
     damaged_lines: int
-    damaged_head: bool = False
+    damaged_head: Head | None = None
     setups: tuple[SetupRecord, ...] = ()
     not_done: tuple[Record, ...] = ()
     changes: tuple[Record, ...] = ()
@@ -111,7 +113,7 @@ def session_record(content: JournalContent) -> SessionRecord:
         ended=content.ended,
         end_s=end_s,
         damaged_lines=content.damaged_lines + len(content.of("step")) - len(begun),
-        damaged_head=content.damaged_head is not None,
+        damaged_head=content.damaged_head,
         setups=setups,
         not_done=_named(content, "not_done"),
         changes=_named(content, "changed"),

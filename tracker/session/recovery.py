@@ -46,7 +46,7 @@ class Interrupted:
     folder
         Its folder.
     started_at
-        ISO 8601 with offset, empty where not known.
+        ISO 8601 with offset, empty where not known; of a damaged one by its folder's name.
     repetitions
         Counted up to where it broke off.
     damaged

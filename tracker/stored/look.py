@@ -2,7 +2,7 @@
 
 A part is known by its name and place, as those who write it name it. What nothing of
 the program writes is no part: it is named, and never copied or deleted. Links are
-never followed.
+never followed, but to see who can read what they lead to.
 """
 
 from __future__ import annotations
@@ -133,7 +133,7 @@ class Stored:
         Links under names of the program's own folders: what it reads and writes there lies
         elsewhere, and is never deleted from here.
     readers
-        Who can read the parts.
+        Who can read the parts, and what lies elsewhere.
     """
 
     folder: Path
@@ -175,7 +175,8 @@ def what_is_stored(
     found = sorted(looking.items, key=lambda i: (i.at, i.path.name), reverse=True)
     elsewhere = tuple(sorted(looking.elsewhere))
     others = tuple(sorted(looking.others))
-    return Stored(folder, tuple(found), others, elsewhere, who_can_read(i.path for i in found))
+    readers = who_can_read([*(i.path for i in found), *elsewhere])
+    return Stored(folder, tuple(found), others, elsewhere, readers)
 
 
 class _Look:

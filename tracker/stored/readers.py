@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import os
 import stat
-from collections.abc import Iterable
+import sys
+from collections.abc import Iterable, Iterator
 from enum import StrEnum
 from pathlib import Path
 
@@ -30,8 +31,8 @@ class Readers(StrEnum):
 def who_can_read(paths: Iterable[Path]) -> Readers:
     """Who can read files, and what lies in folders.
 
-    Nothing of it at all is read by the owner alone. Links are not followed: what they lead to
-    is another place.
+    Nothing of it at all is read by the owner alone. A link is judged by what it leads to, there
+    where that is.
 
     Parameters
     ----------
@@ -40,31 +41,74 @@ def who_can_read(paths: Iterable[Path]) -> Readers:
     """
     if os.name != "posix":
         return Readers.unknown
+    looking = _Look()
     try:
-        open_above: dict[Path, bool] = {}
-        for path in filter(os.path.lexists, paths):
-            above = path.parent
-            if above not in open_above:
-                open_above[above] = all(_lets_others(p, _PASS) for p in (above, *above.parents))
-            if open_above[above] and _others_read(path):
-                return Readers.others
-    except OSError:
+        if any(map(looking.others_read, filter(os.path.lexists, paths))):
+            return Readers.others
+    except (OSError, RuntimeError):
         return Readers.unknown
-    return Readers.own
+    return Readers.own if _rights_tell_all() else Readers.unknown
 
 
-def _others_read(path: Path) -> bool:
-    """Whether another account that comes to a file or folder can read it or what lies in it."""
-    try:
-        mode = path.lstat().st_mode
-    except FileNotFoundError:
-        # It went away meanwhile.
-        return False
-    if stat.S_ISLNK(mode):
-        return False
-    if not stat.S_ISDIR(mode):
-        return _lets_others(path, _READ)
-    return _lets_others(path, _PASS) and any(map(_others_read, path.iterdir()))
+def _rights_tell_all() -> bool:
+    """Whether nobody has a right that the rights of a file don't show; macOS has lists besides."""
+    return sys.platform == "linux"
+
+
+class _Look:
+    """Looks at rights; each folder above and each place that a link leads to once."""
+
+    def __init__(self) -> None:
+        self._open_above: dict[Path, bool] = {}
+        self._led_to: set[Path] = set()
+
+    def others_read(self, path: Path) -> bool:
+        """Whether another account can read a file, or anything that lies in a folder."""
+        if path.is_symlink():
+            return self._behind(path)
+        above = path.parent
+        if above not in self._open_above:
+            ways = (above, *above.parents)
+            self._open_above[above] = all(_lets_others(p, _PASS) for p in ways)
+        return self._inside(path, come=self._open_above[above])
+
+    def _inside(self, path: Path, *, come: bool) -> bool:
+        """The same; ``come`` is whether another account comes to it."""
+        try:
+            mode = path.lstat().st_mode
+            if stat.S_ISLNK(mode):
+                return self._behind(path)
+            if not stat.S_ISDIR(mode):
+                return come and _lets_others(path, _READ)
+            if come and _lets_others(path, _PASS):
+                return any(self._inside(p, come=True) for p in path.iterdir())
+            # Who can't come to a folder may still come to where a link in it leads.
+            return any(map(self._behind, _links_in(path)))
+        except FileNotFoundError:
+            # It went away meanwhile.
+            return False
+
+    def _behind(self, link: Path) -> bool:
+        """The same of what a link leads to."""
+        try:
+            target = link.resolve(strict=True)
+        except FileNotFoundError:
+            return False
+        if target in self._led_to:
+            return False
+        self._led_to.add(target)
+        return self.others_read(target)
+
+
+def _links_in(folder: Path) -> Iterator[Path]:
+    """All links below a folder; without a look at the rights of anything, which takes longer."""
+    with os.scandir(folder) as found:
+        entries = list(found)
+    for entry in entries:
+        if entry.is_symlink():
+            yield Path(entry.path)
+        elif entry.is_dir(follow_symlinks=False):
+            yield from _links_in(Path(entry.path))
 
 
 def _lets_others(path: Path, right: int) -> bool:

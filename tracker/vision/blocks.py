@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import atexit
 import contextlib
+import errno
 import os
 import secrets
 import threading
@@ -19,6 +20,7 @@ from multiprocessing import shared_memory
 from multiprocessing.shared_memory import SharedMemory
 from pathlib import Path
 
+from tracker.errors import RunError
 from tracker.session.lock import lock
 
 #: Names are PREFIX, the owner's process number, a token; at most 30 characters (macOS).
@@ -41,20 +43,24 @@ class OwnBlock:
 
     Raises
     ------
-    OSError
+    RunError
         If there is too little memory for it.
+    OSError
+        If the system refuses it for another reason.
     """
 
     def __init__(self, size: int) -> None:
         take_away_orphans()
         name = f"{PREFIX}{os.getpid()}-{secrets.token_hex(4)}"
-        self.memory = SharedMemory(name=name, create=True, size=size)
+        with _memory_told():
+            self.memory = SharedMemory(name=name, create=True, size=size)
         atexit.register(self.take_away)
         self._sign = _life_sign(name)
         self._there = True
         try:
-            self._take_room(size)
-        except OSError:
+            with _memory_told():
+                self._take_room(size)
+        except (OSError, RunError):
             self.take_away()
             raise
 
@@ -76,6 +82,20 @@ class OwnBlock:
             self.memory.unlink()
         if self._sign is not None:
             os.close(self._sign)
+
+
+@contextlib.contextmanager
+def _memory_told() -> Iterator[None]:
+    """Say what is full: the system speaks of a disk, as Linux shows this memory as one."""
+    try:
+        yield
+    except OSError as error:
+        if error.errno != errno.ENOSPC:
+            raise
+        raise RunError(
+            "too little memory for pictures; start the computer anew, and if it comes again, have "
+            "more room given to it"
+        ) from error
 
 
 def join(name: str) -> SharedMemory:

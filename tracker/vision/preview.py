@@ -23,6 +23,8 @@ MAX_SIDE_PX = 640
 # Layout: three numbers and room to spare (this project's own choice).
 _HEADER_BYTES = 64
 _PLACE_BYTES = _HEADER_BYTES + MAX_SIDE_PX * MAX_SIDE_PX * 3
+#: Size of the one block that a measuring needs in shared memory, in bytes.
+BLOCK_BYTES = _HEADER_BYTES + 2 * _PLACE_BYTES
 _LATEST = struct.Struct("<q")  # running number of the newest picture, 0 for none
 _COUNTER = struct.Struct("<Q")
 _SHAPE = struct.Struct("<qII")  # running number, width, height
@@ -49,7 +51,7 @@ class Preview:
     def __init__(self, name: str | None = None) -> None:
         self._own: OwnBlock | None = None
         if name is None:
-            self._own = OwnBlock(_HEADER_BYTES + 2 * _PLACE_BYTES)
+            self._own = OwnBlock(BLOCK_BYTES)
             self._block = self._own.memory
         else:
             self._block = join(name)

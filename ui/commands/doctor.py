@@ -50,8 +50,10 @@ OPENCV_PACKAGES = (
 )
 #: Room for some long sessions, whose trace is 0.5 MB a minute (own choice).
 LEAST_FREE_MB = 200
-#: Room for some pictures of the largest webcams (own choice), and where Linux keeps them.
-LEAST_SHARED_MB, SHARED = 32, "/dev/shm"
+#: Where Linux keeps what processes share: of ours the picture of oneself alone.
+SHARED = "/dev/shm"
+#: So many of its blocks are to find room: one that is just ending may be there yet (own choice).
+LEAST_BLOCKS = 2
 #: What each model file is for, as one would say it.
 FINDS = {"face": "the face", "pose": "the shoulders", "hand": "the hands"}
 
@@ -288,13 +290,15 @@ def sound() -> Finding:
 def room_for_pictures() -> Finding:
     """Whether there is memory in which the measuring hands pictures over (Linux)."""
     try:
-        free_mb = shutil.disk_usage(SHARED).free / 1e6
-    except OSError:
+        from tracker.vision.preview import BLOCK_BYTES
+
+        free_bytes = shutil.disk_usage(SHARED).free
+    except (OSError, ImportError):
         return Finding("note", "memory for pictures was not looked at")
-    if free_mb < LEAST_SHARED_MB:
+    if free_bytes < LEAST_BLOCKS * BLOCK_BYTES:
         return Finding(
             "bad",
-            f"too little memory for pictures: {free_mb:.0f} MB are free in {SHARED}",
+            f"too little memory for pictures: {free_bytes / 1e6:.1f} MB are free in {SHARED}",
             "start the computer anew; if it comes again, have more room given to it",
         )
     return Finding("good", "memory for pictures")

@@ -184,7 +184,7 @@ class SessionPage(QWidget):
         for slot, job in [j for j in self._jobs if j[1].done]:
             self._jobs.remove((slot, job))
             if job.error is not None:
-                self._show_why(slot, str(job.error))
+                self._show_why(slot, words.failed(job.error))
                 continue
             self.views[slot] = job.result
             if slot == 0:

@@ -275,6 +275,8 @@ _SENTENCES = (
     "{count} lines could not be read",
     "{count} lines could not be read, the first one too: whose it is and of which plan is not "
     "known",
+    "{count} lines could not be read, the first one too: whose it is and of which plan is not "
+    "known; it may be from the sample",
     # how an exercise differs from its usual form
     "standing",
     "sitting",

@@ -203,7 +203,8 @@ class HandoverPage(Page):
             job, self._looking = self._looking, None
             self.offer = job.result
             if job.error is not None:
-                self._said = (words.say("handover.failed", why=breakable(str(job.error))),)
+                why = words.failed(job.error)
+                self._said = (words.say("handover.failed", why=breakable(why)),)
 
     def _made(self, done: Sequence[Handed]) -> tuple[str, ...]:
         path = shown_path(done[0].path)

@@ -85,6 +85,8 @@ class StoredPage(Page):
         self.step = Step.all
         self.stored: Stored | None = None
         self._job: Job | None = None
+        #: The job that deletes everything, with the settings, while it is not known what it did.
+        self._erasing: Job | None = None
         self._what, self._items = "", tuple[Item, ...]()
         self._from_row = 0
         self._said = ""
@@ -150,15 +152,8 @@ class StoredPage(Page):
         self.back = self._button("stored.back", self._leave, "main")
         self.this = self._button("stored.this", self._ask_this)
         self.copy = self._button("stored.copy", lambda: self._go_to(Step.copy))
-        for button in (
-            self.keep,
-            self.yes,
-            self.begin,
-            self.place,
-            self.back,
-            self.this,
-            self.copy,
-        ):
+        row = (self.keep, self.yes, self.begin, self.place, self.back, self.this, self.copy)
+        for button in row:
             self.buttons.addWidget(button)
 
     def _button(self, key: str, act: Callable[[], object], kind: str = "plain") -> Button:
@@ -247,6 +242,8 @@ class StoredPage(Page):
             # The window may be closed meanwhile, and would write them anew.
             self._settings.hold()
         self._job = self._run(lambda: stored.delete_for_good(found, items))
+        if self._what == "everything":
+            self._erasing = self._job
         self._said = words.say("stored.deleting")
         self._go_to(Step.busy)
 
@@ -285,6 +282,7 @@ class StoredPage(Page):
         if job is None or not job.done:
             return
         self._job = None
+        over = self._settle_settings(job)
         if job.error is not None:
             why = breakable(words.failed(job.error))
             self._said = words.say("stored.failed", why=why)
@@ -293,18 +291,29 @@ class StoredPage(Page):
             self.stored = job.result
             self._go_to(Step.all)
         elif isinstance(job.result, Deleted):
-            self._has_deleted(job.result)
+            self._has_deleted(job.result, over=over)
         else:
             self._has_copied(*job.result)
 
-    def _has_deleted(self, done: Deleted) -> None:
-        left = left_words(done, named=not self._sharing())
-        elsewhere = () if self.stored is None else self.stored.elsewhere
-        over = self._what == "everything" and not done.left and not elsewhere
+    def _settle_settings(self, job: Job) -> bool:
+        """Forget the settings where everything is gone, else keep them; gives whether it is."""
+        if job is not self._erasing:
+            return False
+        self._erasing = None
+        done, elsewhere = job.result, self.stored is not None and self.stored.elsewhere
+        over = isinstance(done, Deleted) and not done.left and not elsewhere
         if over:
-            said = words.say("stored.deleted.everything")
             # Whatever is still to be remembered would be of the person before.
             self._settings.forget()
+        else:
+            self._settings.release()
+        return over
+
+    def _has_deleted(self, done: Deleted, *, over: bool) -> None:
+        left = left_words(done, named=not self._sharing())
+        elsewhere = () if self.stored is None else self.stored.elsewhere
+        if over:
+            said = words.say("stored.deleted.everything")
         elif done.left or (elsewhere and self._what == "everything"):
             said = words.say("stored.deleted.in_part") if done.gone else ""
         else:
@@ -324,8 +333,10 @@ class StoredPage(Page):
         """The window closes: what was begun is finished."""
         if self._job is not None:
             self._job.wait(timeout_s)
-            if self._settings.held:
-                # Nobody asks what came of it any more.
+            if self._job.done:
+                self._settle_settings(self._job)
+            elif self._job is self._erasing:
+                # It goes on, and nobody asks what comes of it any more.
                 self._settings.forget()
 
     # --- what is shown ---

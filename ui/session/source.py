@@ -7,7 +7,7 @@ from collections.abc import Callable
 from math import nan
 from typing import Any
 
-from tracker.errors import TurnpostError
+from tracker.errors import TurnpostError, in_words
 from tracker.vision.messages import SourceState
 from ui.ports import CameraChoice, Job
 from ui.session.state import Phase, SessionState, Trouble
@@ -50,7 +50,7 @@ class SourcePart(SessionState):
         except (OSError, RuntimeError, TurnpostError) as error:
             # No process, no memory, no file: said like any other trouble of the source.
             self.source = SourceState.failed
-            self.trouble = Trouble(SourceState.failed, str(error).strip())
+            self.trouble = Trouble(SourceState.failed, in_words(error))
             return
         self._service = service
         service.set_preview(self._preview_wanted)

@@ -3162,6 +3162,11 @@
             <translation>أسطر تعذرت قراءتها: {count}، ومنها الأول: لا يُعرف لمن هي ولا لأي خطة</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</comment>
+            <translation>أسطر تعذرت قراءتها: {count}، ومنها الأول: لا يُعرف لمن هي ولا لأي خطة؛ وقد تكون من المثال</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} من {needed} جلسات</translation>
@@ -9595,9 +9600,14 @@
             <translation>نظارتك تتغير مع حركة رأسك إلى الأعلى والأسفل</translation>
         </message>
         <message>
-            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <source>Recordings that broke off and are damaged at the beginning: {n}. Whose they are can't be told. They can be saved without a name, but do not count for the plan. Repetitions in all: {count}.</source>
             <comment>recover.damaged</comment>
-            <translation>بداياتها تالفة: {n}. ما تلفت بدايته يُحفظ من دون اسمك وخطتك، ولا يُحسب للخطة.</translation>
+            <translation>تسجيلات انقطعت قبل نهايتها وبداياتها تالفة: {n}. لا يُعرف لمن هي. يمكن حفظها من دون اسم، لكنها لا تُحسب للخطة. عدد المرات كلها: {count}.</translation>
+        </message>
+        <message>
+            <source>A recording of {when} broke off, and its beginning is damaged: whose it is can't be told. It can be saved without a name, but does not count for the plan. Repetitions: {count}.</source>
+            <comment>recover.damaged.one</comment>
+            <translation>تسجيل بتاريخ {when} انقطع قبل نهايته، وبدايته تالفة: لا يُعرف لمن هو. يمكن حفظه من دون اسم، لكنه لا يُحسب للخطة. عدد المرات: {count}.</translation>
         </message>
         <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
@@ -11648,6 +11658,11 @@
             <source>something of this name is there already</source>
             <comment>told.name_taken</comment>
             <translation>يوجد هناك شيء بهذا الاسم من قبل</translation>
+        </message>
+        <message>
+            <source>this name can't be used here</source>
+            <comment>told.name_wrong</comment>
+            <translation>لا يمكن استعمال هذا الاسم هنا</translation>
         </message>
         <message>
             <source>the place on the network does not answer</source>

@@ -3162,6 +3162,11 @@
             <translation>nicht lesbare Zeilen: {count}, darunter die erste: wessen Sitzung es ist und nach welchem Plan, ist nicht bekannt</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</comment>
+            <translation>nicht lesbare Zeilen: {count}, darunter die erste: wessen Sitzung es ist und nach welchem Plan, ist nicht bekannt; sie kann vom Beispiel sein</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} von {needed} Sitzungen</translation>
@@ -9595,9 +9600,14 @@
             <translation>Ihre Brille wirkt beim Nicken anders</translation>
         </message>
         <message>
-            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <source>Recordings that broke off and are damaged at the beginning: {n}. Whose they are can't be told. They can be saved without a name, but do not count for the plan. Repetitions in all: {count}.</source>
             <comment>recover.damaged</comment>
-            <translation>Am Anfang beschädigt: {n}. Was dort beschädigt ist, wird ohne Ihren Namen und Plan gespeichert und zählt nicht für den Plan.</translation>
+            <translation>Aufzeichnungen, die abbrachen und am Anfang beschädigt sind: {n}. Von wem sie sind, lässt sich nicht sagen. Sie lassen sich ohne Namen speichern, zählen aber nicht für den Plan. Wiederholungen insgesamt: {count}.</translation>
+        </message>
+        <message>
+            <source>A recording of {when} broke off, and its beginning is damaged: whose it is can't be told. It can be saved without a name, but does not count for the plan. Repetitions: {count}.</source>
+            <comment>recover.damaged.one</comment>
+            <translation>Eine Aufzeichnung vom {when} brach ab, und ihr Anfang ist beschädigt: Von wem sie ist, lässt sich nicht sagen. Sie lässt sich ohne Namen speichern, zählt aber nicht für den Plan. Wiederholungen: {count}.</translation>
         </message>
         <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
@@ -11648,6 +11658,11 @@
             <source>something of this name is there already</source>
             <comment>told.name_taken</comment>
             <translation>etwas mit diesem Namen gibt es dort schon</translation>
+        </message>
+        <message>
+            <source>this name can't be used here</source>
+            <comment>told.name_wrong</comment>
+            <translation>dieser Name lässt sich hier nicht verwenden</translation>
         </message>
         <message>
             <source>the place on the network does not answer</source>

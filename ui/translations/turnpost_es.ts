@@ -3162,6 +3162,11 @@
             <translation>líneas que no se pudieron leer: {count}, entre ellas la primera: no se sabe de quién es ni de qué plan</translation>
         </message>
         <message>
+            <source>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</source>
+            <comment>{count} lines could not be read, the first one too: whose it is and of which plan is not known; it may be from the sample</comment>
+            <translation>líneas que no se pudieron leer: {count}, entre ellas la primera: no se sabe de quién es ni de qué plan; puede ser del ejemplo</translation>
+        </message>
+        <message>
             <source>{count} of {needed} sessions</source>
             <comment>{count} of {needed} sessions</comment>
             <translation>{count} de {needed} sesiones</translation>
@@ -9595,9 +9600,14 @@
             <translation>sus gafas cambian cuando mueve la cabeza arriba y abajo</translation>
         </message>
         <message>
-            <source>Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, and does not count for the plan.</source>
+            <source>Recordings that broke off and are damaged at the beginning: {n}. Whose they are can't be told. They can be saved without a name, but do not count for the plan. Repetitions in all: {count}.</source>
             <comment>recover.damaged</comment>
-            <translation>Con el principio dañado: {n}. Lo que está dañado ahí se guarda sin su nombre ni su plan, y no cuenta para el plan.</translation>
+            <translation>Registros que se interrumpieron y tienen el principio dañado: {n}. No se puede saber de quién son. Se pueden guardar sin nombre, pero no cuentan para el plan. Repeticiones en total: {count}.</translation>
+        </message>
+        <message>
+            <source>A recording of {when} broke off, and its beginning is damaged: whose it is can't be told. It can be saved without a name, but does not count for the plan. Repetitions: {count}.</source>
+            <comment>recover.damaged.one</comment>
+            <translation>Un registro del {when} se interrumpió y tiene el principio dañado: no se puede saber de quién es. Se puede guardar sin nombre, pero no cuenta para el plan. Repeticiones: {count}.</translation>
         </message>
         <message>
             <source>Some of it could not be saved: {why}. It stays where it is, and Turnpost asks again next time.</source>
@@ -11648,6 +11658,11 @@
             <source>something of this name is there already</source>
             <comment>told.name_taken</comment>
             <translation>ya hay algo con ese nombre</translation>
+        </message>
+        <message>
+            <source>this name can't be used here</source>
+            <comment>told.name_wrong</comment>
+            <translation>este nombre no se puede usar aquí</translation>
         </message>
         <message>
             <source>the place on the network does not answer</source>

@@ -88,17 +88,21 @@ def _stage_text(recovering: Recovering, *, named: bool) -> str:
 
 def _offer(found: Sequence[Interrupted]) -> str:
     """What broke off; what may be nobody's is told apart, and so are its repetitions."""
-    own = [s for s in found if not s.unsure]
+    own = [s for s in found if not s.damaged]
     unsure = [s for s in found if s.unsure]
-    damaged = len([s for s in own if s.damaged])
+    damaged = [s for s in found if s.damaged and not s.unsure]
     said = []
     if len(own) == 1:
         count = words.number(own[0].repetitions)
         said.append(words.say("recover.one", when=_when(own[0]), count=count))
     elif own:
         said.append(words.say("recover.many", n=len(own), count=sum(s.repetitions for s in own)))
-    if damaged:
-        said.append(words.say("recover.damaged", n=damaged))
+    if len(damaged) == 1:
+        count = words.number(damaged[0].repetitions)
+        said.append(words.say("recover.damaged.one", when=_when(damaged[0]), count=count))
+    elif damaged:
+        count_damaged = sum(s.repetitions for s in damaged)
+        said.append(words.say("recover.damaged", n=len(damaged), count=count_damaged))
     if unsure:
         count_unsure = sum(s.repetitions for s in unsure)
         said.append(words.say("recover.unsure", n=len(unsure), count=count_unsure))

@@ -99,6 +99,7 @@ TOLD_WORDS: dict[str, object] = {
     "told.circle": QT_TRANSLATE_NOOP("turnpost", "its links lead round in a circle"),
     "told.many_open": QT_TRANSLATE_NOOP("turnpost", "too many files are open"),
     "told.memory": QT_TRANSLATE_NOOP("turnpost", "the computer has too little memory"),
+    "told.name_wrong": QT_TRANSLATE_NOOP("turnpost", "this name can't be used here"),
     # and of our own
     "told.no_name": QT_TRANSLATE_NOOP("turnpost", "no file can have such a name"),
     "told.no_file": QT_TRANSLATE_NOOP("turnpost", "it is not an ordinary file"),

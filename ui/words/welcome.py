@@ -62,10 +62,16 @@ WELCOME_WORDS: dict[str, object] = {
         "A newer version of Turnpost has recorded something here that broke off. It stays as it "
         "is. Open the newer version to save it.",
     ),
+    "recover.damaged.one": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "A recording of {when} broke off, and its beginning is damaged: whose it is can't be told. "
+        "It can be saved without a name, but does not count for the plan. Repetitions: {count}.",
+    ),
     "recover.damaged": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Damaged at the beginning: {n}. What is damaged there is saved without your name and plan, "
-        "and does not count for the plan.",
+        "Recordings that broke off and are damaged at the beginning: {n}. Whose they are can't be "
+        "told. They can be saved without a name, but do not count for the plan. Repetitions in "
+        "all: {count}.",
     ),
     "recover.unsure": QT_TRANSLATE_NOOP(
         "turnpost",
