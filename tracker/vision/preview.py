@@ -23,7 +23,7 @@ MAX_SIDE_PX = 640
 # Layout: three numbers and room to spare (this project's own choice).
 _HEADER_BYTES = 64
 _PLACE_BYTES = _HEADER_BYTES + MAX_SIDE_PX * MAX_SIDE_PX * 3
-#: Size of the one block that a measuring needs in shared memory, in bytes.
+#: Size of the one block that a measuring needs in shared memory, in bytes (arithmetic).
 BLOCK_BYTES = _HEADER_BYTES + 2 * _PLACE_BYTES
 _LATEST = struct.Struct("<q")  # running number of the newest picture, 0 for none
 _COUNTER = struct.Struct("<Q")
