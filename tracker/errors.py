@@ -73,11 +73,17 @@ class RunError(TurnpostError):
     exit_code = 1
 
 
+class RefusedError(OSError):
+    """What this program refuses in the system's place; its words are our own."""
+
+
 def system_reason(error: BaseException) -> str:
     """Why the system refused something: words of :data:`SYSTEM_REASONS`, which have translations.
 
     An error of which we know nothing better keeps the words that it came with.
     """
+    if isinstance(error, RefusedError):
+        return str(error.strerror)
     windows, number = getattr(error, "winerror", None), getattr(error, "errno", None)
     known = _BY_WINDOWS.get(windows) if windows else None
     # A number of Windows that nobody knows comes as EINVAL.

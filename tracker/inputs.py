@@ -13,7 +13,7 @@ import stat
 from pathlib import Path
 from typing import BinaryIO
 
-from tracker.errors import InputError, system_reason
+from tracker.errors import InputError, RefusedError, system_reason
 
 #: Opening a pipe that nobody writes to returns at once with it; Windows knows no such pipes.
 _FLAGS = os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0)
@@ -34,7 +34,7 @@ def open_file(path: Path, buffer_bytes: int = -1) -> BinaryIO:
     try:
         handle = os.open(path, _FLAGS)
     except ValueError as error:
-        raise OSError(errno.EINVAL, "no file can have such a name") from error
+        raise RefusedError(errno.EINVAL, "no file can have such a name") from error
     try:
         must_be_ordinary(handle)
         return os.fdopen(handle, "rb", buffer_bytes)
@@ -55,7 +55,7 @@ def must_be_ordinary(handle: int) -> None:
     if stat.S_ISDIR(kind):
         raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
     if not stat.S_ISREG(kind):
-        raise OSError(errno.EINVAL, "it is not an ordinary file")
+        raise RefusedError(errno.EINVAL, "it is not an ordinary file")
 
 
 def read_bytes(path: Path, most: int) -> bytes:
