@@ -22,6 +22,7 @@ from tracker.frame import Frame
 from tracker.vision import cameras
 from tracker.vision.cameras import Condition
 from tracker.vision.messages import CameraSource, SourceState, SourceStats
+from tracker.vision.room import take_room
 
 #: The clock of capture times. ``perf_counter`` is the same monotonic clock as
 #: ``time.monotonic`` on Linux and macOS, the same in every process, and on
@@ -281,6 +282,8 @@ class CameraFeed:
                     break
                 self._closing.wait(0.01)
             elif good:
+                if not gave:
+                    take_room(np.asarray(image, np.uint8))
                 gave, good_s = True, now
                 self._publish(now, image)
             elif now - good_s > self._patience.failing_s:

@@ -45,6 +45,7 @@ from tracker.vision.messages import (
     WatchBody,
 )
 from tracker.vision.patience import PULSE_S
+from tracker.vision.room import keep_room
 
 #: Longest wait for a picture before orders are looked at again, and time between signs of
 #: life (this project's own choice: far below the limits of ``service.Limits``).
@@ -112,6 +113,7 @@ def main(pipe: Connection, factory: bytes, preview: str, parent: int, bound: boo
         Whether the system may end this process with the thread that started it.
     """
     _keep_quiet()
+    keep_room()
     _end_with_parent(parent, bound)
     orders: queue.SimpleQueue[Any] = queue.SimpleQueue()
     line = Line(pipe)
