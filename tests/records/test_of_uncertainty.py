@@ -71,11 +71,21 @@ def test_where_it_is_not_known_the_exercise_says_why() -> None:
         assert figure is not None and figure.error is not None and figure.error > 0
 
 
+def test_sway_while_standing_carries_its_own() -> None:
+    """The root mean squares do; what single samples make, ranges and the ellipse, does not."""
+    found = next(e for e in record_of(made.finished()).exercises if e.exercise == "stand")
+    for key in ("sway", "sway.sideways", "sway.fore_aft"):
+        figure = found.find(key)
+        assert figure is not None and figure.error is not None and figure.error > 1.0
+    ranged = found.find("sway_range.sideways")
+    assert ranged is not None and ranged.value is not None and ranged.error is None
+
+
 def _without(value: Any) -> Any:
     """As a summary was before there were uncertainties."""
     new = ("uncertainty", "spread_uncertainty", "difference")
     if isinstance(value, dict):
-        return {k: _without(v) for k, v in value.items() if k not in new}
+        return {k: _without(v) for k, v in value.items() if not k.startswith(new)}
     return [_without(v) for v in value] if isinstance(value, list) else value
 
 

@@ -16,6 +16,7 @@ from tracker.records.of_uncertainty import difference_figures, unknown_figures
 from tracker.records.places import Place, clean
 from tracker.session.said import ALSO_ASKED
 from tracker.session.summary import NO_REPETITIONS
+from tracker.session.sway_uncertain import PLACES
 
 #: Measures of a movement: key in the summary -> name, unit.
 MOVEMENT: dict[str, tuple[str, u.Unit]] = {
@@ -205,14 +206,21 @@ def _standing(place: Place, _: Exercise | None) -> Iterator[Figure]:
     if sway.value is None or reason == NO_STANDING:
         return
     names = {"sway": "Sway, RMS", "sway_range": "Sway, range", "sway_area": "Sway, 95 % area"}
-    yield Making("standing", "sway", names["sway"], u.MILLIMETRES).of(
-        sway.at("value").number(), reason
-    )
+    whole = Making("standing", "sway", names["sway"], u.MILLIMETRES)
+    yield whole.of(sway.at("value").number(), reason, error=_expanded(sway, "value"))
     if sway.at("value").value is None:
         return
     for key, (measure, aspect, unit) in SWAY.items():
         make = Making("standing", measure, names[measure], unit)
-        yield make.of(sway.at(key).number(), reason, aspect)
+        yield make.of(sway.at(key).number(), reason, aspect, error=_expanded(sway, key))
+    told = sway.at("uncertainty")
+    if told.value is not None and told.at("expanded").value is None:
+        yield whole.of(None, told.at("reason").text(), "uncertainty", unit=u.WORDS)
+
+
+def _expanded(sway: Place, key: str) -> float | None:
+    """Of one of a sway's figures; None of those that have none, and of older summaries."""
+    return sway.at(PLACES[key]).at("expanded").number() if key in PLACES else None
 
 
 #: What was asked with a choice of answers -> its name, and the answers.

@@ -48,12 +48,15 @@ def unknown_figures(moved: Sequence[tuple[Making, Place]]) -> Iterator[Figure]:
 
 def explained(session: Place) -> Iterator[Figure]:
     """What the sign of an error says, once for a session, where one is told in it."""
-    known = any(
-        e.at(part).at(key).at("uncertainty").at("expanded").value is not None
+    told = [
+        found.at("uncertainty")
         for e in session.at("exercises").rows()
-        for part in ("head", "eyes", "body")
-        for key in CARRIED
-    )
+        for found in (
+            e.at("sway"),
+            *(e.at(part).at(key) for part in ("head", "eyes", "body") for key in CARRIED),
+        )
+    ]
+    known = any(u_of.at("expanded").value is not None for u_of in told)
     if known:
         make = Making("setup", "uncertainty", terms.UNCERTAINTY, u.WORDS)
         yield make.of(terms.UNCERTAINTY_SAYS)

@@ -54,6 +54,7 @@ from tracker.session.summary_file import (
     NotDone,
     Summary,
 )
+from tracker.session.sway_uncertain import add_sway_uncertainty
 from tracker.session.target_figures import reach_of, target_figures
 from tracker.session.uncertain import (
     OF_BODY,
@@ -149,13 +150,9 @@ def exercise_summary(
     channel = channel_of(exercise.channel)
     by_place, by_eyes = channel.unit == "mm", exercise.channel.startswith("eye")
     flags = _flags(record, channel, fraction, notes)
-    movement = None
-    if exercise.counted:
-        changed = asked_changes(step, turns)
-        stated = Stated(
-            found, frozenset(f.flag for f in flags), look_error_deg(step, found), changed
-        )
-        movement = _movement(record, exercise, stated)
+    changed = asked_changes(step, turns) if exercise.counted else {}
+    stated = Stated(found, frozenset(f.flag for f in flags), look_error_deg(step, found), changed)
+    movement = _movement(record, exercise, stated) if exercise.counted else None
     told = REPORTED in notes
     hand = None
     if exercise.channel == "eye_vergence":
@@ -171,7 +168,7 @@ def exercise_summary(
         hand=hand,
         stillness=figures.stillness(samples) if exercise.head_still else None,
         eyes_closed_fraction=figures.eyes_closed_fraction(samples),
-        sway=_sway(record, exercise),
+        sway=_sway(record, exercise, stated),
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each, withheld(movement)),
         symptoms=None,
@@ -352,7 +349,7 @@ def _why_no_count(exercise: Exercise, fraction: float | None, span_s: float) -> 
     return NO_REPETITIONS if exercise.channel == HELD else NOT_COUNTED
 
 
-def _sway(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
+def _sway(record: ExerciseRecord, exercise: Exercise, stated: Stated) -> dict[str, Any]:
     if posture_asked(record.step, exercise) != "standing":
         return standing.no_sway("not a standing exercise")
     channel = channel_of(exercise.channel)
@@ -360,7 +357,9 @@ def _sway(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:
         return standing.no_sway("the movement that was asked for is itself a sway or a stand")
     if not exercise.needs:
         return standing.no_sway(NOT_COUNTED)
-    return standing.sway(record.samples)
+    found = standing.sway(record.samples)
+    add_sway_uncertainty(found, record.samples, stated.setup, stated.unknown())
+    return found
 
 
 def _held(record: ExerciseRecord, exercise: Exercise) -> dict[str, float | None]:

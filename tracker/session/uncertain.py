@@ -191,7 +191,7 @@ def _fill(found: Figure, one: Part, turns: Sequence[Turn], unknown: str) -> None
         bias = one.bias(value) + one.drawn.median_bias(which)
         both = len({turns[k].side for k in np.flatnonzero(which).tolist()}) > 1
         of = Uncertainty(noise, one.setup(value, both=both), bias)
-        part["uncertainty"] = _told(of, unknown)
+        part["uncertainty"] = told(of, unknown)
         part["spread_uncertainty"] = _rounded(one.drawn.spread_u(which, aside))
 
 
@@ -226,7 +226,7 @@ def _difference(one: Part, unknown: str, changed: str) -> Figure:
         one.share * abs(value),
         (one.bias(value) if one.of_value else 0.0) + one.drawn.difference_bias(*ends),
     )
-    bare = {"value": round(value, 4), "uncertainty": _told(of, unknown), "reason": None}
+    bare = {"value": round(value, 4), "uncertainty": told(of, unknown), "reason": None}
     if changed or unknown:
         return bare | ({"uncalled": changed} if changed else {})
     own, error = by_spread(first, last), of.expanded
@@ -237,8 +237,8 @@ def _difference(one: Part, unknown: str, changed: str) -> Figure:
     }
 
 
-def _told(of: Uncertainty, unknown: str) -> Figure:
-    """As it stands in a summary."""
+def told(of: Uncertainty, unknown: str) -> Figure:
+    """An uncertainty as it stands in a summary; ``unknown`` is why its error isn't known."""
     return {
         "expanded": None if unknown else _rounded(of.expanded),
         "k": K,
