@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 from pathlib import Path
 
 import pytest
@@ -40,6 +41,21 @@ def test_nothing_that_was_written_is_ever_changed(tmp_path: Path) -> None:
         assert now.startswith(seen) and len(now) > len(seen)
         seen = now
     assert texts(book) == ["one", "three"]
+
+
+@pytest.mark.skipif(os.name != "posix", reason="rights are those of Unix")
+@pytest.mark.parametrize(("folder", "file"), [(0o700, 0o600), (0o755, 0o640), (0o777, 0o660)])
+def test_none_but_the_folders_group_may_read_notes(tmp_path: Path, folder: int, file: int) -> None:
+    """As with sessions that were taken in: colleagues as far as the folder lets them, no others."""
+    book = NoteBook(tmp_path, "kim")
+    book.path.parent.mkdir(exist_ok=True)
+    book.path.parent.chmod(folder)
+    mask = os.umask(0)
+    try:
+        book.add("note", "s1", "one")
+    finally:
+        os.umask(mask)
+    assert book.path.stat().st_mode & 0o777 == file
 
 
 def test_undo_goes_back_one_by_one_and_ends(tmp_path: Path) -> None:

@@ -40,11 +40,13 @@ def append_line(path: Path, head: Line, line: Line) -> None:
     """
     path.parent.mkdir(parents=True, exist_ok=True)
     flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
-    # Others who share the folder read it too, as far as the system lets them.
-    handle = os.open(path, flags, 0o666)
+    handle = os.open(path, flags, 0o600)
     try:
         must_be_ordinary(handle)
         size = os.fstat(handle).st_size
+        if size == 0 and os.name == "posix":
+            # Colleagues read it too where the folder lets the group in, and nobody else.
+            os.fchmod(handle, 0o600 | (path.parent.stat().st_mode & 0o060))
         text = json.dumps(line, ensure_ascii=False) + "\n"
         if size == 0 or not _has_head(path, head["format"]):
             text = json.dumps(head) + "\n" + text
