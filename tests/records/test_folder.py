@@ -226,3 +226,17 @@ def test_a_session_without_a_time_that_can_be_read_comes_first(
     others = [row(-40, started_at="2025-12-01T09:00:00Z"), row(0, hour=8)]
     before = [other.order < found.order for other in others]
     assert before == [place > 0, place > 1]
+
+
+def test_a_summary_put_beside_the_folders_of_others_hides_none_of_them(tmp_path: Path) -> None:
+    write(tmp_path, "clinic/a")
+    write(tmp_path, "clinic/P-2/b", "P-2")
+    dropped = write(tmp_path, "c", "P-3").rename(tmp_path / "clinic" / "summary.json")
+    # Beside a session's own files, which are no sessions by themselves.
+    save_summary(dropped.parent / "a" / "summary (1).json", real())
+    (dropped.parent / "a" / "stage.json").write_text('{"steps": []}')
+    rows, unread = read_all(tmp_path / "clinic")
+    assert {r.place for r in rows} == {
+        *("summary.json", "a/summary.json", "a/summary (1).json", "P-2/b/summary.json"),
+    }
+    assert unread == {}

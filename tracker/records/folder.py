@@ -1,7 +1,8 @@
 """Finding sessions below a folder, and reading one: what can't be read says why.
 
 A session is a folder with a summary; one with a journal alone broke off. Any other
-JSON file may be a plan or a summary that was saved by itself. Nothing is ever written.
+JSON file, beside a session's own files, too, may be a plan or a summary that was saved
+by itself. Nothing is ever written.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ from tracker.session import summary_file
 from tracker.session.journal import read_journal
 from tracker.session.projections import session_record
 from tracker.session.recovery import written_just_now
-from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME
+from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME
 from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary
 
@@ -93,10 +94,11 @@ def _below(root: str, inside: str, depth: int) -> Iterator[Place | Unread]:
     if session is not None:
         name = SUMMARY_NAME if session == "summary" else JOURNAL_NAME
         yield _place(files[name], inside, session)
-        return
+    own = () if session is None else FILE_NAMES
+    # A summary that somebody has put beside the folders of others hides none of them.
     for entry in entries:
         if entry.name in files:
-            if entry.name.endswith(".json"):
+            if entry.name.endswith(".json") and entry.name not in own:
                 yield _place(entry, inside, "other")
         elif depth < MAX_DEPTH and entry.is_dir(follow_symlinks=False):
             yield from _below(root, _join(inside, entry.name), depth + 1)
