@@ -182,6 +182,16 @@ def _whose(plan: Plan) -> tuple[str, str | None]:
     return plan.plan_id, plan.person
 
 
+def plans_in_force(records: Records) -> dict[str, Plan]:
+    """The plan of each person who has sessions here and a plan, by pseudonym: the one shown."""
+    groups: dict[str, list[SessionRow]] = {}
+    for row in records.rows:
+        groups.setdefault(_name_of(row), []).append(row)
+    plans = without_copies(records.plans)
+    found = {name: plan_for(of, name, plans) for name, of in groups.items() if name != NO_NAME}
+    return {name: plan for name, plan in found.items() if plan is not None}
+
+
 def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
     """The plan of the newest session that has one here; else the person's newest plan.
 

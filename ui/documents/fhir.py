@@ -23,13 +23,14 @@ import json
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
+from tracker.plan.model import Plan
 from tracker.records import terms
 from tracker.records.figure import Figure, error_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.marks import NOT_VALID, marks_told
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
-from ui.documents.fhir_asked import care_plan_of, request_of
+from ui.documents.fhir_asked import care_plan_of, person_plan_of, request_of
 from ui.documents.fhir_parts import (
     ABSENT_CODES,
     ABSENT_EXTENSION,
@@ -82,6 +83,11 @@ def score_bundle(score: Score, people: str = PERSON) -> str:
     resource = _questionnaire(score)
     resource.pop("performer", None)
     return _transaction([_patient(score.person, people), resource])
+
+
+def plan_bundle(person: str, plan: Plan, people: str = PERSON) -> str:
+    """The Bundle of the plan that a person has now, without any session, as JSON."""
+    return _transaction([_patient(person, people), person_plan_of(person, plan)])
 
 
 def _transaction(resources: Iterable[Resource]) -> str:
