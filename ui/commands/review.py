@@ -68,7 +68,7 @@ def run(args: argparse.Namespace) -> int:
     person = _find(people, args.person)
     book = NoteBook(args.folder, author_of_system())
     scores = [] if person.nameless else scores_of(book, [person.name])
-    for line in person_lines(person, scores):
+    for line in person_lines(person, scores, book.notes()):
         print(line)
     return 0
 

@@ -51,6 +51,12 @@ from ui.documents.fhir_parts import (
 )
 from ui.documents.questionnaires import scores_for
 
+#: Marks change no trend: whoever reads one learns of them beside it.
+MARKED_IN_TREND = (
+    "Some repetitions in these sets were marked not valid by the therapist. The trend is as it was "
+    "measured and includes them."
+)
+
 
 def fhir_bundle(
     records: Sequence[SessionFigures],
@@ -312,6 +318,9 @@ def _one_over_time(one: OverTime) -> Iterator[Resource]:
         out["valueString"] = t.verdict
         out["note"] = [{"text": f"Compared: {t.basis}"}]
         out["component"] = [component_of(f) for f in t.figures]
+        if t.marked.value:
+            out["note"].append({"text": MARKED_IN_TREND})
+            out["component"].append(component_of(t.marked))
         yield out
 
 

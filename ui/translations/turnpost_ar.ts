@@ -5620,6 +5620,11 @@
             <translation>التطور</translation>
         </message>
         <message>
+            <source>{what} (marked not valid: {count}; the figures include them)</source>
+            <comment>desk.trends.marked</comment>
+            <translation>{what} (تكرارات عُلِّمت بأنها غير صالحة: {count}؛ والأرقام تشملها)</translation>
+        </message>
+        <message>
             <source>{count} files could not be read</source>
             <comment>desk.unread</comment>
             <translation>ملفات تعذرت قراءتها: {count}</translation>

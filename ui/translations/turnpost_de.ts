@@ -5620,6 +5620,11 @@
             <translation>Verlauf</translation>
         </message>
         <message>
+            <source>{what} (marked not valid: {count}; the figures include them)</source>
+            <comment>desk.trends.marked</comment>
+            <translation>{what} (als ungültig markiert: {count}; die Werte enthalten sie)</translation>
+        </message>
+        <message>
             <source>{count} files could not be read</source>
             <comment>desk.unread</comment>
             <translation>Nicht lesbare Dateien: {count}</translation>

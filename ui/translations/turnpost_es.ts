@@ -5620,6 +5620,11 @@
             <translation>Tendencias</translation>
         </message>
         <message>
+            <source>{what} (marked not valid: {count}; the figures include them)</source>
+            <comment>desk.trends.marked</comment>
+            <translation>{what} (marcadas como no válidas: {count}; los valores las incluyen)</translation>
+        </message>
+        <message>
             <source>{count} files could not be read</source>
             <comment>desk.unread</comment>
             <translation>Archivos que no se pudieron leer: {count}</translation>
