@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import Literal
 
 from tracker.errors import InputError, system_reason
-from tracker.inputs import TooLargeError, read_bytes
+from tracker.inputs import TooLargeError, open_file, read_bytes
 from tracker.plan import model as plan_model
 from tracker.records.rows import SessionRow, row_of
 from tracker.session import summary_file
@@ -31,7 +31,18 @@ MAX_DEPTH = 8
 #: A JSON file that is larger is neither a plan nor a summary saved by itself.
 MAX_OTHER_BYTES = summary_file.MAX_FILE_BYTES
 
-Kind = Literal["summary", "journal", "other"]
+#: How the names of files end that a patient hands over; of others nothing is known.
+HANDED_OVER = (".age", ".turnpost")
+#: So much of such a file says what it is (bytes).
+_ENOUGH = 400
+
+Kind = Literal["summary", "journal", "other", "handover"]
+
+
+STILL_SHUT = (
+    "is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost "
+    "receive'), then move it elsewhere; taken in twice it changes nothing"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +98,8 @@ def _below(root: str, inside: str, depth: int) -> Iterator[Place | Unread]:
     except OSError as error:
         yield Unread(inside, f"the folder can't be read ({system_reason(error)})")
         return
-    files = {e.name: e for e in entries if e.name.endswith((".json", ".jsonl")) and _is_file(e)}
+    endings = (".json", ".jsonl", *HANDED_OVER)
+    files = {e.name: e for e in entries if e.name.endswith(endings) and _is_file(e)}
     session: Kind | None = (
         "summary" if SUMMARY_NAME in files else "journal" if JOURNAL_NAME in files else None
     )
@@ -100,6 +112,8 @@ def _below(root: str, inside: str, depth: int) -> Iterator[Place | Unread]:
         if entry.name in files:
             if entry.name.endswith(".json") and entry.name not in own:
                 yield _place(entry, inside, "other")
+            elif entry.name.endswith(HANDED_OVER):
+                yield _place(entry, inside, "handover")
         elif depth < MAX_DEPTH and entry.is_dir(follow_symlinks=False):
             yield from _below(root, _join(inside, entry.name), depth + 1)
 
@@ -112,6 +126,8 @@ def read_place(folder: Path, place: Place) -> SessionRow | PlanFile | Unread | N
             return row_of(load_summary(path), place.path)
         if place.kind == "journal":
             return _broken_off(path, place)
+        if place.kind == "handover":
+            return _still_shut(path, place)
         return _other(path, place)
     except InputError as error:
         return Unread(place.path, _without_path(str(error), path))
@@ -122,6 +138,23 @@ def _broken_off(path: Path, place: Place) -> SessionRow | Unread:
     if written_just_now(place.mtime_ns / 1e9):
         return Unread(place.path, "is being written just now, or was a minute ago; look again soon")
     return row_of(summarise(session_record(read_journal(path))), place.path)
+
+
+def _still_shut(path: Path, place: Place) -> Unread | None:
+    """Said of what a patient has handed over and nobody sees as long as it is shut.
+
+    Whether it was taken in before can't be seen from outside. The clinic's own keys have the
+    same ending; they are locked with a passphrase (recipient "scrypt" of the format age).
+    """
+    from tracker.handover import container, crypt
+
+    try:
+        with open_file(path) as file:
+            start = file.read(_ENOUGH)
+    except OSError as error:
+        return Unread(place.path, f"can't be read ({system_reason(error)})")
+    locked = crypt.is_encrypted(start) and b"-> scrypt " not in start
+    return Unread(place.path, STILL_SHUT) if locked or start.startswith(container.MAGIC) else None
 
 
 def _other(path: Path, place: Place) -> SessionRow | PlanFile | Unread | None:

@@ -238,6 +238,16 @@ def _not_handed_out(plan: Plan | None, copies: Sequence[tuple[str, Plan]]) -> li
     ]
 
 
+def _to_come(rows: Sequence[SessionRow], today: date) -> list[Reason]:
+    """Said of sessions that are dated after today: they lie wrongly in time, wherever that is."""
+    # A day's grace: it may be tomorrow already where the patient lives.
+    days = [r.day for r in rows if r.day is not None and r.day > today + timedelta(days=1)]
+    if not days:
+        return []
+    text = f"sessions dated after today: {len(days)}; was that computer's clock right?"
+    return [Reason(Kind.doubt, text, max(days))]
+
+
 def _person(
     name: str,
     rows: list[SessionRow],
@@ -264,7 +274,7 @@ def _person(
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)
-    of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
+    of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies), *_to_come(rows, today)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
     return Person(
         name, rows, plan, adherence, reasons, conditions, steps_of(plan, today, conditions)

@@ -2552,6 +2552,11 @@
             <translation>الجلسة {number} من آخر {needed}: {why}</translation>
         </message>
         <message>
+            <source>sessions dated after today: {count}; was that computer's clock right?</source>
+            <comment>sessions dated after today: {count}; was that computer's clock right?</comment>
+            <translation>جلسات بتاريخ بعد اليوم: {count}؛ هل كانت ساعة ذلك الحاسوب صحيحة؟</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>الإعداد غير صالح</translation>

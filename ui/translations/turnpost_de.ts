@@ -2552,6 +2552,11 @@
             <translation>Sitzung {number} der letzten {needed}: {why}</translation>
         </message>
         <message>
+            <source>sessions dated after today: {count}; was that computer's clock right?</source>
+            <comment>sessions dated after today: {count}; was that computer's clock right?</comment>
+            <translation>Sitzungen mit einem Datum nach heute: {count}; ging die Uhr jenes Computers richtig?</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>Einrichtung nicht verwendbar</translation>

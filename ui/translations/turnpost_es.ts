@@ -2552,6 +2552,11 @@
             <translation>sesión {number} de las últimas {needed}: {why}</translation>
         </message>
         <message>
+            <source>sessions dated after today: {count}; was that computer's clock right?</source>
+            <comment>sessions dated after today: {count}; was that computer's clock right?</comment>
+            <translation>sesiones con fecha posterior a hoy: {count}; ¿iba bien el reloj de ese ordenador?</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>preparación inutilizable</translation>
