@@ -28,7 +28,7 @@ def _name(person: Person) -> str:
 
 
 def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
-    """People by what needs eyes first, then what could not be read."""
+    """People by what needs eyes first, then what was left out."""
     sessions = len(records.rows)
     if not people:
         yield f"No sessions were found in {records.folder}."
@@ -49,7 +49,7 @@ def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
         yield from _gaze_line(person)
     if records.unread:
         yield ""
-        yield "Could not be read:"
+        yield "Left out:"
         for unread in records.unread:
             yield f"  {unread.path}: {unread.why}"
 
