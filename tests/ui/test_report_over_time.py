@@ -328,7 +328,7 @@ def test_repetitions_marked_not_valid_are_told_beside_the_trends_everywhere(
         printed = capsys.readouterr().out
         pdf = " ".join(reading.pdf_text(made["pdf"]).split())
         return {
-            "screen": re.findall(r"marked not valid: (\d+)", " ".join(heads)),
+            "screen": re.findall(r"with (\d+) marked not valid", " ".join(heads)),
             "csv": sorted({r[column] for r in table if r["exercise"] != "practice"}),
             "html": re.findall(r"marked not valid by the therapist: (\d+)", str(made["html"])),
             "text": re.findall(r"marked not valid by the therapist: (\d+)", printed),

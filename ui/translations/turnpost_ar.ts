@@ -5625,9 +5625,9 @@
             <translation>التطور</translation>
         </message>
         <message>
-            <source>{what} (marked not valid: {count}; the figures include them)</source>
+            <source>{what} (with {count} marked not valid)</source>
             <comment>desk.trends.marked</comment>
-            <translation>{what} (تكرارات عُلِّمت بأنها غير صالحة: {count}؛ والأرقام تشملها)</translation>
+            <translation>{what} (منها {count} عُلِّمت غير صالحة)</translation>
         </message>
         <message>
             <source>Files left out: {count}</source>

@@ -5625,9 +5625,9 @@
             <translation>Verlauf</translation>
         </message>
         <message>
-            <source>{what} (marked not valid: {count}; the figures include them)</source>
+            <source>{what} (with {count} marked not valid)</source>
             <comment>desk.trends.marked</comment>
-            <translation>{what} (als ungültig markiert: {count}; die Werte enthalten sie)</translation>
+            <translation>{what} (mit {count} als ungültig markierten)</translation>
         </message>
         <message>
             <source>Files left out: {count}</source>

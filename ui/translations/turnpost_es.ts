@@ -5625,9 +5625,9 @@
             <translation>Tendencias</translation>
         </message>
         <message>
-            <source>{what} (marked not valid: {count}; the figures include them)</source>
+            <source>{what} (with {count} marked not valid)</source>
             <comment>desk.trends.marked</comment>
-            <translation>{what} (marcadas como no válidas: {count}; los valores las incluyen)</translation>
+            <translation>{what} (con {count} marcadas como no válidas)</translation>
         </message>
         <message>
             <source>Files left out: {count}</source>

@@ -102,9 +102,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.filter.changed": QT_TRANSLATE_NOOP("turnpost", "Changes only"),
     "desk.filter.reset": QT_TRANSLATE_NOOP("turnpost", "Show all"),
     "desk.whole": QT_TRANSLATE_NOOP("turnpost", "Whole session"),
-    "desk.trends.marked": QT_TRANSLATE_NOOP(
-        "turnpost", "{what} (marked not valid: {count}; the figures include them)"
-    ),
+    "desk.trends.marked": QT_TRANSLATE_NOOP("turnpost", "{what} (with {count} marked not valid)"),
     "desk.affected": QT_TRANSLATE_NOOP("turnpost", "{figure} ◄ affected side"),
     "desk.col.figure": QT_TRANSLATE_NOOP("turnpost", "Figure"),
     "desk.col.trend": QT_TRANSLATE_NOOP("turnpost", "All sessions"),
