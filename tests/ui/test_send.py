@@ -237,10 +237,14 @@ def test_a_second_copy_of_a_session_is_told_and_not_sent(
 
 
 def test_practices_that_share_a_server_name_whose_pseudonyms_they_are(
-    send: Run, server: FhirServer
+    send: Run, server: FhirServer, clinic: Path
 ) -> None:
+    save_plan(clinic / "plan.json", plan_of(made.NODS, person="Wren"))
     assert send() == 0
     assert send("--again", "--people", "https://clinic.example/people?of=7") == 0
+    # Nor does the plan of one practice's Wren take the place of the other's.
+    plans = [u for u, r in server.resources.items() if "at the clinic" in r.get("title", "")]
+    assert len(plans) == 2
     known = [
         r["identifier"][0] for r in server.resources.values() if r["resourceType"] == "Patient"
     ]

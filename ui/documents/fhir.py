@@ -93,7 +93,7 @@ def score_bundle(score: Score, people: str = PERSON) -> str:
 
 def plan_bundle(person: str, plan: Plan, people: str = PERSON) -> str:
     """The Bundle of the plan that a person has now, without any session, as JSON."""
-    return _transaction([_patient(person, people), person_plan_of(person, plan)])
+    return _transaction([_patient(person, people), person_plan_of(person, plan, people)])
 
 
 def _transaction(resources: Iterable[Resource]) -> str:

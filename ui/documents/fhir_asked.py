@@ -108,16 +108,18 @@ def care_plan_of(r: SessionFigures) -> Resource:
     return out | {"note": [{"text": n} for n in notes]}
 
 
-def person_plan_of(person: str, plan: Plan) -> Resource:
+def person_plan_of(person: str, plan: Plan, people: str) -> Resource:
     """The plan that a person has now, apart from any session; one CarePlan a person and plan.
+
+    ``people`` is the system of the pseudonym: what two practices call alike are two people.
 
     Its id stays when the plan is changed, so that a server that has it keeps one, and its
     versions; and it hangs on no day: the steps of a ladder stand in words.
     """
     out: Resource = {
         "resourceType": "CarePlan",
-        "id": id_of("plan of a person", person, plan.plan_id),
-        "identifier": [{"system": PLANS, "value": f"{plan.plan_id}/person/{person}"}],
+        "id": id_of("plan of a person", people, person, plan.plan_id),
+        "identifier": [{"system": PLANS, "value": f"{plan.plan_id}/{people}|{person}"}],
         "status": "unknown",
         "intent": "plan",
         "title": f"Plan {plan.plan_id} as it stands at the clinic",

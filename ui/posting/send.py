@@ -9,7 +9,6 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from tracker.plan.model import Plan
 from tracker.records.index import read_folder
 from tracker.records.marks import with_marks
 from tracker.records.notes import Note, NoteBook
@@ -102,10 +101,12 @@ def send_folder(
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
     for person, plan in plans_in_force(kept).items():
-        waiting = _plan_waiting(person, plan, known, count, again=again)
-        if waiting is not None:
-            found = Found(f"plan {plan.plan_id} of {person}", waiting[1])
-            ready = (waiting[0], plan_bundle(person, plan, people), "")
+        bundle = plan_bundle(person, plan, people)
+        found, name = _known_plan(bundle, f"plan {plan.plan_id} of {person}")
+        if known.last.get(name) == found.digest and not again:
+            count.before += 1
+        else:
+            ready = (name, bundle, "")
             count.plans += _send(found, ready, server, (record, known), count, tell)
     return count
 
@@ -209,20 +210,14 @@ def _waiting(
     return sorted(waiting, key=lambda w: known.failed.get(w[1], 0))
 
 
-def _plan_waiting(
-    person: str, plan: Plan, known: Sent, count: Count, *, again: bool
-) -> tuple[str, str] | None:
-    """Name in the record and sha256 of a plan that the server has not got as it is now.
+def _known_plan(bundle: str, path: str) -> tuple[Found, str]:
+    """A plan as the record knows it: by what goes, and by its ID.
 
-    What was sent last counts, not what went ever: a change may have been taken back.
+    It is waiting where something else went last, whatever went before that: a change may have
+    been taken back.
     """
-    bundle = plan_bundle(person, plan)
     digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
-    name = f"plan/{json.loads(bundle)['entry'][-1]['resource']['id']}"
-    if known.last.get(name) == digest and not again:
-        count.before += 1
-        return None
-    return name, digest
+    return Found(path, digest), f"plan/{json.loads(bundle)['entry'][-1]['resource']['id']}"
 
 
 def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None:
