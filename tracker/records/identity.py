@@ -61,7 +61,7 @@ def _identity(row: SessionRow) -> tuple[str | None, str]:
     return row.person, row.session_id or row.content_id or row.place
 
 
-def _rank(row: SessionRow, folder: Path) -> tuple[bool, int, bool, bool, str]:
+def _rank(row: SessionRow, folder: Path) -> tuple[bool, int, bool, bool, int, str]:
     place = PurePosixPath(row.place)
     has_trace = place.name == SUMMARY_NAME and (folder / place.with_name(TRACE_NAME)).is_file()
     return (
@@ -69,5 +69,7 @@ def _rank(row: SessionRow, folder: Path) -> tuple[bool, int, bool, bool, str]:
         -len(row.sets),
         not has_trace,
         place.name != SUMMARY_NAME,
+        # Copies have longer names; notes know a file without an ID by its own.
+        len(row.place),
         row.place,
     )
