@@ -162,6 +162,7 @@ def test_a_wrong_call_says_what_to_do(folder: Path, capsys: pytest.CaptureFixtur
         (["review", str(folder), "--text", "--person", "owl"], "it has: robin, finch, "),
         (["review", str(folder), "--person", "finch"], "goes with --text"),
         (["review", str(folder / "nowhere"), "--text"], "no such folder"),
+        (["review", __file__, "--text"], "turnpost receive FILE"),
     ):
         assert main(call) == 2
         assert says in capsys.readouterr().err

@@ -11,6 +11,7 @@ import pytest
 from tests.plan.examples import TEXT
 from tests.records.test_folder import age, write
 from tracker.errors import InputError
+from tracker.handover import container
 from tracker.records.index import Records, cache_folder, index_path, read_folder
 
 
@@ -180,11 +181,16 @@ def test_a_lone_check_without_an_id_is_told_by_its_content(folder: Path) -> None
         found = {**data, "session_id": None, "started_at": None, **changes}
         (folder / name).write_text(json.dumps(found))
         age(folder / name)
+    # Files of patients stand last.
+    (folder / "an archive.turnpost").write_bytes(container.MAGIC)
     for _ in range(2):
         records = read_folder(folder)
         assert len(records.rows) == 4 + 2
         # Not the first one, whose name notes may know.
-        assert [u.path for u in records.unread] == ["check (1).summary.json"]
+        assert [u.path for u in records.unread] == [
+            "check (1).summary.json",
+            "an archive.turnpost",
+        ]
 
 
 def test_plans_are_found_and_a_wrong_one_is_named(folder: Path) -> None:
