@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shutil
 from pathlib import Path
 
 import pytest
@@ -21,6 +22,7 @@ from tracker import inputs
 from tracker.errors import InputError, RunError
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.handover import container, crypt, sending, sent
+from tracker.handover.receive import receive
 from tracker.handover.sending import file_name, hand_over, hand_over_all, offer_of
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
@@ -128,10 +130,8 @@ def test_only_the_plans_person_is_in_it(
     nobody = write_session(private_data_folder, "2026-11-25", person=None)
     broken = write_session(private_data_folder, "2026-11-26")
     (broken / "summary.json").write_text("{")
-    renamed = write_session(private_data_folder, "2026-11-27")
-    renamed.rename(renamed.with_name("copy"))
     offer = offer_of(plan)
-    assert not {other.name, nobody.name, broken.name, "copy"} & set(names(offer.all))
+    assert not {other.name, nobody.name, broken.name} & set(names(offer.all))
     assert len(offer.all) == 3
     assert len(offer.unread) == 1 and broken.name in offer.unread[0]
     # Nor, where there is no pseudonym, those of another plan.
@@ -196,6 +196,30 @@ def test_files_made_before_a_fault_are_named(
     with pytest.raises(InputError, match=r"has no summary.*made before, and to be sent: .*f\.age"):
         hand_over_all(plan, folders, tmp_path / "f.age")
     assert names(offer_of(plan).new) == [folders[2].name]
+
+
+def test_a_folder_that_was_renamed_or_copied_by_hand_is_told_by_its_session(
+    private_data_folder: Path, plan: Plan, tmp_path: Path
+) -> None:
+    first, second, third = patient(private_data_folder)
+    renamed = first.rename(first.with_name("my first day"))
+    shutil.copytree(second, second.with_name("a copy"))
+    summary = load_summary(third / SUMMARY_NAME)
+    save_summary(third / SUMMARY_NAME, summary.model_copy(update={"session_id": None}))
+    offer = offer_of(plan)
+    assert offer.new == offer.all == (renamed, second)
+    # What can't be handed over is said, and not left out in silence.
+    (why,) = offer.unread
+    assert third.name in why and "no ID" in why
+    done = hand_over(plan, offer.new, tmp_path / "f")
+    assert done.sessions == (first.name, second.name)
+    assert {s for s, _ in opened(tmp_path / "f")[1]} == {first.name, second.name}
+    received = receive(tmp_path / "f", tmp_path / "clinic", [pair(0)[0]])
+    assert received.new == (first.name, second.name)
+    assert offer_of(plan).new == ()
+    # Under its own name again it has gone already.
+    renamed.rename(first)
+    assert offer_of(plan).new == () and len(offer_of(plan).all) == 2
 
 
 def test_what_does_not_go_is_counted(private_data_folder: Path, plan: Plan, tmp_path: Path) -> None:

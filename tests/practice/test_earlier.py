@@ -99,6 +99,16 @@ def test_another_plan_of_the_same_person_asks_about_the_last_one(tmp_path: Path)
         assert ("AskSinceLast" in person.kinds()) is wanted
 
 
+def test_a_folder_that_was_copied_by_hand_is_one_session(tmp_path: Path) -> None:
+    _, found = session(0)
+    kept = found.model_copy(update={"session_id": "one"})
+    for name, one in (("one", kept), ("one - copy", kept), ("two", found), ("three", found)):
+        (tmp_path / name).mkdir()
+        save_summary(tmp_path / name / SUMMARY_NAME, one)
+    # Two without an ID stay two: nobody knows that they are one.
+    assert found.session_id is None and len(load_history(tmp_path, PLAN)[0]) == 3
+
+
 def test_a_try_a_day_to_come_and_an_unknown_day_ask_nothing() -> None:
     _, found = session(0)
     for odd in ({"plan_id": TRY_ID}, {"started_at": None}, {"started_at": "2126-03-02T09:00:00"}):

@@ -294,7 +294,8 @@ def practise(
         person=patient.name,
         plan_id=plan.plan_id,
         started_at=visit.started.isoformat(),
-        program_version="0.1.0",
+        # Documents show it: nobody is to take an invented session for a measured one.
+        program_version="0.1.0 (invented clinic: drawn truth, no pictures)",
         setup={"calibration": "fitted", "gaze_error_deg": 0.8},
         baseline=visit.baseline,
     )

@@ -143,7 +143,7 @@ def test_the_list_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> N
     assert f"{telling.day(LAST_DAY)}: stopped unwell" in out
     assert "told of falls in the last week: one fall, not hurt" in out
     assert "said that medicines have changed" in out
-    assert "not seen by the camera" in out and "Could not be read" not in out
+    assert "not seen by the camera" in out and "Left out" not in out
 
 
 def test_one_person_as_text(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -162,6 +162,7 @@ def test_a_wrong_call_says_what_to_do(folder: Path, capsys: pytest.CaptureFixtur
         (["review", str(folder), "--text", "--person", "owl"], "it has: robin, finch, "),
         (["review", str(folder), "--person", "finch"], "goes with --text"),
         (["review", str(folder / "nowhere"), "--text"], "no such folder"),
+        (["review", __file__, "--text"], "turnpost receive FILE"),
     ):
         assert main(call) == 2
         assert says in capsys.readouterr().err

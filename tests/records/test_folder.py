@@ -9,10 +9,12 @@ from pathlib import Path
 
 import pytest
 
+from tests.handover.made import pair
 from tests.plan.examples import TEXT
 from tests.records.rows import row
 from tests.session.synthetic import steps, turns_samples
 from tracker.errors import InputError
+from tracker.handover import container, crypt
 from tracker.records.folder import Unread, find_places, read_place
 from tracker.records.rows import SessionRow, Shapes, pack, row_of, unpack
 from tracker.session.clip_run import run_samples
@@ -226,3 +228,33 @@ def test_a_session_without_a_time_that_can_be_read_comes_first(
     others = [row(-40, started_at="2025-12-01T09:00:00Z"), row(0, hour=8)]
     before = [other.order < found.order for other in others]
     assert before == [place > 0, place > 1]
+
+
+def test_a_summary_put_beside_the_folders_of_others_hides_none_of_them(tmp_path: Path) -> None:
+    write(tmp_path, "clinic/a")
+    write(tmp_path, "clinic/P-2/b", "P-2")
+    dropped = write(tmp_path, "c", "P-3").rename(tmp_path / "clinic" / "summary.json")
+    # Beside a session's own files, which are no sessions by themselves.
+    save_summary(dropped.parent / "a" / "summary (1).json", real())
+    (dropped.parent / "a" / "stage.json").write_text('{"steps": []}')
+    rows, unread = read_all(tmp_path / "clinic")
+    assert {r.place for r in rows} == {
+        *("summary.json", "a/summary.json", "a/summary (1).json", "P-2/b/summary.json"),
+    }
+    assert unread == {}
+
+
+def test_what_was_handed_over_and_is_still_shut_is_said(tmp_path: Path) -> None:
+    _, public = pair()
+    for name, content in (
+        ("P-07/from-mail.age", crypt.encrypt(container.MAGIC, [public])),
+        ("plain.turnpost", container.MAGIC + b"..."),
+        ("of something else.turnpost", b"what?"),
+        # A key of the clinic (C2SP, age.md, "The scrypt recipient type").
+        ("clinic-key.age", b"age-encryption.org/v1\n-> scrypt bBjlhJVYZeE4aqUdmtRHfw 18\n"),
+    ):
+        (tmp_path / name).parent.mkdir(exist_ok=True)
+        (tmp_path / name).write_bytes(content)
+    rows, unread = read_all(tmp_path)
+    assert rows == [] and set(unread) == {"P-07/from-mail.age", "plain.turnpost"}
+    assert all("take it in" in why for why in unread.values())

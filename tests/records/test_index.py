@@ -11,6 +11,7 @@ import pytest
 from tests.plan.examples import TEXT
 from tests.records.test_folder import age, write
 from tracker.errors import InputError
+from tracker.handover import container
 from tracker.records.index import Records, cache_folder, index_path, read_folder
 
 
@@ -145,6 +146,51 @@ def test_a_second_copy_of_a_session_counts_once_and_is_named(folder: Path) -> No
     assert len(found.rows) == 4
     (twice,) = found.unread
     assert "second copy" in twice.why and "s1" in twice.path
+
+
+def test_a_session_is_told_by_its_id_and_not_by_the_name_of_its_file(folder: Path) -> None:
+    """Of copies the one counts that has a trace; the others are named, and stay where they are."""
+    whole = folder / "s1" / "summary.json"
+    for k, name in enumerate(("a.json", "name (1).summary.json", "s0/summary (1).json")):
+        data = json.loads(whole.read_text()) | ({"duration_s": 1.0} if k else {})
+        (folder / name).write_text(json.dumps(data))
+        age(folder / name)
+    copied = write(folder, "copied/s1")
+    copied.write_bytes(whole.read_bytes())
+    (whole.parent / "trace.csv").write_text("")
+    found = read_folder(folder)
+    assert len(found.rows) == 4 and "s1/summary.json" in [r.place for r in found.rows]
+    assert {u.path: u.why.partition(",")[0] for u in found.unread} == {
+        "a.json": "is a second copy of s1/summary.json",
+        "copied/s1/summary.json": "is a second copy of s1/summary.json",
+        "name (1).summary.json": "is the same session as s1/summary.json with other content",
+        "s0/summary (1).json": "is the same session as s1/summary.json with other content",
+    }
+    # Without a trace anywhere a session's own folder goes before a file alone.
+    (whole.parent / "trace.csv").unlink()
+    assert "s1/summary.json" in [r.place for r in read_folder(folder).rows]
+
+
+def test_a_lone_check_without_an_id_is_told_by_its_content(folder: Path) -> None:
+    data = json.loads((folder / "s1" / "summary.json").read_text())
+    for name, changes in (
+        ("check.summary.json", {}),
+        ("check (1).summary.json", {}),
+        ("other.json", {"duration_s": 1.0}),
+    ):
+        found = {**data, "session_id": None, "started_at": None, **changes}
+        (folder / name).write_text(json.dumps(found))
+        age(folder / name)
+    # Files of patients stand last.
+    (folder / "an archive.turnpost").write_bytes(container.MAGIC)
+    for _ in range(2):
+        records = read_folder(folder)
+        assert len(records.rows) == 4 + 2
+        # Not the first one, whose name notes may know.
+        assert [u.path for u in records.unread] == [
+            "check (1).summary.json",
+            "an archive.turnpost",
+        ]
 
 
 def test_plans_are_found_and_a_wrong_one_is_named(folder: Path) -> None:

@@ -158,3 +158,17 @@ def test_somebody_elses_practice_today_is_nobodys_missed_day() -> None:
     )
     assert alone.adherence.to_day == today - timedelta(days=1)
     assert alone.adherence.length_days == 6
+
+
+def test_sessions_dated_after_today_are_said() -> None:
+    """A clock that was wrong puts them at the end of every trend."""
+    rows = records(*(row(k) for k in (0, 1, 40)))
+
+    def told(day: int) -> list[tuple[str, date | None]]:
+        (person,) = people_of(rows, START + timedelta(days=day))
+        return [(r.text, r.day) for r in person.reasons if "after today" in r.text]
+
+    text = "sessions dated after today: 1; was that computer's clock right?"
+    assert told(2) == [(text, START + timedelta(days=40))]
+    # Where the patient lives it may be tomorrow already.
+    assert told(39) == []

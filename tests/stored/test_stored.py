@@ -141,6 +141,11 @@ def test_one_session_goes_with_what_tells_of_it_elsewhere(data: Path) -> None:
     assert sorted((data / "sessions").iterdir()) == folders[1:]
     assert sent.record(data)[sent.receiver(plan)] == [f.name for f in folders[1:]]
     assert not any(one.path.name in p.read_text() for p in cache_folder().rglob("*.json"))
+    # Renamed by hand it was handed over by its own name, and that goes with it, too.
+    renamed = folders[1].rename(folders[1].with_name("first 20261120-090000"))
+    stored = look()
+    assert not delete(stored, [i for i in stored.items if i.path == renamed.resolve()]).left
+    assert sent.record(data)[sent.receiver(plan)] == [f.name for f in folders[2:]]
 
 
 def test_a_session_that_is_being_recorded_stays(data: Path) -> None:

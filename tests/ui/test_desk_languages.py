@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from dataclasses import replace
 from datetime import date
@@ -13,21 +14,24 @@ from pytestqt.qtbot import QtBot
 
 from tests.practice.person import SEATED, plan_of
 from tests.records.rows import START, row
+from tests.records.test_folder import write
 from tests.ui.marked import shown_texts, unmarked
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_desk_scores import type_in
 from tests.ui.test_languages import TRANSLATED
+from tracker.handover import container
 from tracker.plan.model import Unlock
 from tracker.plan.unlocking import SessionFigures, judge_condition
 from tracker.records import telling
 from tracker.records.adherence import adherence_of
 from tracker.records.conditions import Standing
 from tracker.records.figure import Figure
-from tracker.records.index import Records
+from tracker.records.index import Records, read_folder
 from tracker.records.people import people_of
 from tracker.records.units import BEATS, DEGREES
 from tracker.session.flags import _NOTES
 from tracker.session.summary_file import ENDED
+from ui import words
 from ui.desk import trade
 from ui.desk.people_list import lines_of
 from ui.desk.trade_words import TRADE
@@ -200,3 +204,21 @@ def test_what_limits_figures_is_known() -> None:
 def test_months_are_those_of_the_records() -> None:
     days = [telling.day(date(2026, month, 1)) for month in range(1, 13)]
     assert all(trade._DATED.fullmatch(day) for day in days)
+
+
+def test_why_a_file_is_left_out_is_said_in_the_language(tmp_path: Path, spoken: Any) -> None:
+    kept = write(tmp_path, "s1")
+    other = json.loads(kept.read_text("utf-8")) | {"duration_s": 1.0}
+    for name, content in (
+        ("copy.json", kept.read_bytes()),
+        ("other.json", json.dumps(other).encode()),
+        ("mail.turnpost", container.MAGIC),
+        ("foreign.json", b"{}"),
+        ("half.json", b"{"),
+    ):
+        (tmp_path / name).write_bytes(content)
+    unread = read_folder(tmp_path).unread
+    assert len(unread) == 5
+    for language in TRANSLATED:
+        spoken(language)
+        assert not [u.why for u in unread if words.told(u.why) == u.why], language

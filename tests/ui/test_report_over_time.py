@@ -27,6 +27,7 @@ from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F40
 from tests.ui.test_report_page import NEEDS_BROWSER
 from tracker.records.figures import SessionFigures
 from tracker.records.index import read_folder
+from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_of, over_time_to_tell
 from tracker.records.people import NO_NAME, people_of
 from tracker.session.summary_file import load_summary, save_summary
@@ -293,6 +294,69 @@ def test_the_repetitions_on_the_screen_are_those_of_the_table(
     lines = [page.what.item(k).text().split("  ", 1)[1] for k in range(page.what.count())]
     found = [tuple(re.findall(r"\d+(?:[.,]\d+)?", t)) for t in lines if t.startswith(word)]
     assert len(found) >= 4 and found == wanted[: len(found)]
+
+
+def test_repetitions_marked_not_valid_are_told_beside_the_trends_everywhere(
+    open_desk: Callable[..., DeskWindow],  # noqa: F811
+    folder: Path,  # noqa: F811
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    person = {p.name: p for p in people_of(read_folder(folder), TODAY)}["heron"]
+    exercises = {s.exercise for s in person.series() if s.exercise}
+    book = NoteBook(folder, "kim")
+    for row in person.rows[-2:]:
+        at = [s.exercise for s in row.sets].index("turns-on-target")
+        book.add("not_valid", str(row.session_id), set_number=at, repetition=2)
+    book.add("not_valid", "a session that went away", set_number=0, repetition=1)
+    window = open_desk(folder)
+
+    def told() -> dict[str, list[str]]:
+        choose(window, "robin")
+        choose(window, "heron")
+        heads = [r.text for r in window.person_page.trends.trends.rows if isinstance(r, Heading)]
+        assert len(heads) == len(exercises) + 1
+        over_time = window.person_page.report.over_time()
+        made = {k: maker(k, "a4")([], (), over_time) for k in ("trends_csv", "html", "fhir", "pdf")}
+        table = csv.DictReader(io.StringIO(made["trends_csv"].decode("utf-8-sig")))
+        column = "repetitions marked not valid"
+        found = [e["resource"] for e in json.loads(str(made["fhir"]))["entry"]]
+        must_be_valid(str(made["fhir"]))
+        trends = [r for r in found if '"code": "trend"' in json.dumps(r.get("code"))]
+        parts = [c for r in trends for c in r["component"]]
+        assert main(["review", str(folder), "--text", "--person", "heron"]) == 0
+        printed = capsys.readouterr().out
+        pdf = " ".join(reading.pdf_text(made["pdf"]).split())
+        return {
+            "screen": re.findall(r"with (\d+) marked not valid", " ".join(heads)),
+            "csv": sorted({r[column] for r in table if r["exercise"] != "practice"}),
+            "html": re.findall(r"marked not valid by the therapist: (\d+)", str(made["html"])),
+            "text": re.findall(r"marked not valid by the therapist: (\d+)", printed),
+            "pdf": re.findall(r"marked not valid by the therapist: (\d+)", pdf),
+            "fhir": sorted(
+                {
+                    str(c["valueQuantity"]["value"])
+                    for c in parts
+                    if c["code"]["coding"][0]["code"] == "trend.marked"
+                }
+            ),
+            "notes": sorted(
+                {n["text"] for r in trends for n in r["note"] if "marked" in n["text"]}
+            ),
+        }
+
+    two = ["2"]
+    kinds = ("screen", "html", "text", "pdf", "fhir")
+    assert {k: v for k, v in told().items() if k in kinds} == dict.fromkeys(kinds, two)
+    assert told()["csv"] == ["0", "2"] and len(told()["notes"]) == 1
+    # Taken back, nothing is said any more.
+    for _ in range(3):
+        book.undo()
+    nothing = told()
+    assert nothing.pop("csv") == ["0"] and not any(nothing.values())
+    # Where no notes were read nobody says that there are none.
+    (one,) = over_time_to_tell(person)
+    assert one.trends[0].marked.value is None and one.trends[0].marked.reason == "no notes read"
 
 
 # --- the command, and the page ---

@@ -19,10 +19,10 @@ from tests.ui.test_report_command import saved
 from tracker.plan.files import save_plan
 from tracker.plan.model import Plan, Rung
 from tracker.records.figures import SessionFigures, record_of
+from tracker.records.index import read_folder
 from tracker.records.plans import with_plans
 from ui.cli import main
 from ui.documents.fhir import fhir_bundle
-from ui.posting.sessions import find_plans
 
 DOSE = {"tempo_bpm": 60.0, "repetitions": 20}
 #: The plan of ``made.finished``, and two entries that the session doesn't know.
@@ -238,7 +238,7 @@ def test_the_command_and_what_is_sent_take_it_from_the_folder(
     assert len(plan_in(out.read_text("utf-8"))["activity"]) == 6
     assert main(asked) == 0
     assert len(plan_in(out.read_text("utf-8"))["activity"]) == 4
-    assert find_plans(root) == [("wren/plan.json", whole())]
+    assert read_folder(root).plans == [("wren/plan.json", whole())]
 
 
 def test_the_desk_takes_it_from_its_folder(

@@ -17,6 +17,7 @@ from tests.practice.person import plan_of
 from tests.records import made
 from tests.ui.fhir_server import Answer, FhirServer, certificate, fhir_server
 from tests.ui.test_report_command import saved
+from tracker.handover.preparing import with_keys
 from tracker.plan.files import save_plan
 from tracker.records.appended import MAX_FILE_BYTES
 from tracker.records.notes import NoteBook
@@ -116,9 +117,51 @@ def test_a_plan_in_the_folder_goes_whole_with_its_sessions(
     assert send() == 0
     plans = [r for r in server.resources.values() if r["resourceType"] == "CarePlan"]
     timed = [p for p in plans if all("scheduledTiming" in a["detail"] for a in p["activity"])]
-    # P-07 has no plan here: what the summary names is all that is told.
-    assert len(plans) == 2
-    assert [len(p["activity"]) for p in timed] == [3]
+    # P-07 has no plan here: what the summary names is all that is told. Wren's goes by itself, too.
+    assert len(plans) == 3
+    assert [len(p["activity"]) for p in timed] == [3, 3]
+
+
+def test_a_plan_that_was_changed_goes_again_into_the_same_place(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    first = plan_of(made.NODS, {"exercise": "stand"}, person="Wren")
+    after = plan_of({**made.NODS, "repetitions": 33}, person="Wren", bouts_a_day=1)
+
+    def now() -> dict[str, Any]:
+        own = [r for r in server.resources.values() if "stands at the clinic" in r.get("title", "")]
+        (plan,) = own
+        assert isinstance(plan, dict)
+        return plan
+
+    save_plan(clinic / "plan.json", first)
+    assert send() == 0
+    assert "3 sent to" in (out := capsys.readouterr().out) and "(1 of them plans)" in out
+    arrived = dict(server.resources)
+    assert len(now()["activity"]) == 2
+    # Changed at the desk, and nothing practised since; then changed back.
+    for plan, entries in ((after, 1), (first, 2)):
+        save_plan(clinic / "plan.json", plan)
+        assert send() == 0
+        assert "1 sent to" in (out := capsys.readouterr().out) and "(1 of them plans)" in out
+        assert len(now()["activity"]) == entries and set(server.resources) == set(arrived)
+        if plan is after:
+            detail = now()["activity"][0]["detail"]
+            assert detail["quantity"]["value"] == 33
+            assert detail["scheduledTiming"]["repeat"]["frequency"] == 1
+    assert send() == 0
+    assert "0 sent to" in capsys.readouterr().out
+    # A copy for the patient differs in keys alone, which are no part of what is told.
+    save_plan(clinic / "for-patient-plan.json", with_keys(first, plain=True))
+    assert send() == 0
+    assert "0 sent to" in capsys.readouterr().out and server.resources == arrived
+    # One that was not taken is told, and goes with the next call.
+    save_plan(clinic / "plan.json", after)
+    server.otherwise = lambda _: (422, outcome("no such thing"), {})
+    assert send() == 1
+    assert "Wren: not sent: it answered 422" in capsys.readouterr().out
+    server.otherwise = lambda _: None
+    assert send() == 0 and len(now()["activity"]) == 1
 
 
 def test_what_the_clinic_knows_of_a_person_stays(send: Run, server: FhirServer) -> None:
@@ -194,10 +237,14 @@ def test_a_second_copy_of_a_session_is_told_and_not_sent(
 
 
 def test_practices_that_share_a_server_name_whose_pseudonyms_they_are(
-    send: Run, server: FhirServer
+    send: Run, server: FhirServer, clinic: Path
 ) -> None:
+    save_plan(clinic / "plan.json", plan_of(made.NODS, person="Wren"))
     assert send() == 0
     assert send("--again", "--people", "https://clinic.example/people?of=7") == 0
+    # Nor does the plan of one practice's Wren take the place of the other's.
+    plans = [u for u, r in server.resources.items() if "at the clinic" in r.get("title", "")]
+    assert len(plans) == 2
     known = [
         r["identifier"][0] for r in server.resources.values() if r["resourceType"] == "Patient"
     ]

@@ -109,7 +109,8 @@ def offer_of(plan: Plan, data: Path | None = None, *, foreign: bool = False) -> 
         Offer those under plans that this clinic has got nothing of, too.
     """
     data = data or data_folder()
-    own, unread, unsent = [], [], 0
+    own: dict[str, tuple[str, str, Path, str | None]] = {}
+    unread, unsent = [], set()
     given = record(data)
     done, sent = set(given.get(receiver(plan), ())), set().union(*given.values())
     for path in sorted((data / "sessions").glob(f"*/{SUMMARY_NAME}")):
@@ -121,31 +122,41 @@ def offer_of(plan: Plan, data: Path | None = None, *, foreign: bool = False) -> 
         first = (summary.gate or {}).get("put_first")
         if is_quiet_try(summary.plan_id, summary.ended, first if isinstance(first, list) else ()):
             continue
-        name = path.parent.name
-        if summary.session_id != name or not container.is_safe_session(name):
-            continue
+        # Its folder may have been renamed, or copied: a session is told by its own ID.
+        name = summary.session_id or ""
         # Without pseudonyms two people on one computer are told apart by their plans alone.
         # What was told in a try can't be told apart so: it is asked for, and not left out.
         known = plan.person is not None or summary.plan_id in (plan.plan_id, TRY_ID)
-        if summary.person == plan.person and known:
-            own.append((summary.started_at or "", name, path.parent, summary.plan_id))
-        elif name not in sent:
-            unsent += 1
-    own.sort(key=lambda f: f[:2])
-    plans = {plan.plan_id, *(p for _, name, _, p in own if name in done and p != TRY_ID)}
+        if summary.person != plan.person or not known:
+            unsent |= {name or str(path)} - sent
+        elif not container.is_safe_session(name):
+            unread.append(f"{path}: its session has no ID that it could be handed over by")
+        elif name not in own or path.parent.name == name:
+            own[name] = (summary.started_at or "", name, path.parent, summary.plan_id)
+    ordered = sorted(own.values(), key=lambda f: f[:2])
+    plans = {plan.plan_id, *(p for _, name, _, p in ordered if name in done and p != TRY_ID)}
     if plan.person is not None:
         plans.add(TRY_ID)
-    strange = Counter(p or "" for _, name, _, p in own if p not in plans and name not in done)
-    every = [f for _, name, f, p in own if foreign or p in plans or name in done]
+    strange = Counter(p or "" for _, name, _, p in ordered if p not in plans and name not in done)
+    every = [(n, f) for _, n, f, p in ordered if foreign or p in plans or n in done]
     return Offer(
-        tuple(f for f in every if f.name not in done),
-        tuple(every),
+        tuple(f for name, f in every if name not in done),
+        tuple(f for _, f in every),
         tuple(unread),
         () if foreign else tuple(sorted(strange.items())),
-        unsent,
+        len(unsent),
         len(interrupted_sessions(data)),
         len(moved_sessions(data)),
     )
+
+
+def session_of(folder: Path) -> str:
+    """The ID of the session in a folder, by its summary; the folder's name where it tells none."""
+    try:
+        told = json.loads(read_bytes(folder / SUMMARY_NAME, container.MAX_MEMBER))["session_id"]
+    except (OSError, TooLargeError, ValueError, TypeError, KeyError, RecursionError):
+        return folder.name
+    return told if isinstance(told, str) and container.is_safe_session(told) else folder.name
 
 
 def file_name(plan: Plan) -> str:
@@ -252,11 +263,12 @@ def _gather(
         if taken and total + size > container.MAX_TOTAL:
             break
         total += size
-        taken.append(folder.name)
+        session = session_of(folder)
+        taken.append(session)
         if dropped:
-            thin.append(folder.name)
+            thin.append(session)
         for name, content in files:
-            members.append(container.member_of(folder.name, name, content))
+            members.append(container.member_of(session, name, content))
             contents.append(content)
     return members, contents, taken, thin
 

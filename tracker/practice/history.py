@@ -47,4 +47,6 @@ def load_history(
         ended_alone = own_computer and alone and had_to_end(plan, None, summary.ended)
         if ended_alone or (own and summary.person == plan.person):
             found.append(summary)
-    return sorted(found, key=lambda s: s.started_at or ""), unread
+    # A folder that was copied by hand is no second session in a row.
+    once = {s.session_id or id(s): s for s in found}
+    return sorted(once.values(), key=lambda s: s.started_at or ""), unread

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
-import json
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime
@@ -15,6 +13,7 @@ from tracker.exercises.watchers.falls import PossibleFall
 from tracker.records import telling, terms
 from tracker.records import units as u
 from tracker.records.figure import Figure
+from tracker.records.identity import content_id
 from tracker.records.of_exercise import exercise_figures, repetition_rows
 from tracker.records.of_session import put_first, session_figures
 from tracker.records.places import Place, clean
@@ -128,7 +127,7 @@ def record_of(summary: Summary) -> SessionFigures:
     person = place.at("person").text()
     ended = str(place.at("ended").text())
     return SessionFigures(
-        stable_id=summary.session_id or _id_of(content),
+        stable_id=summary.session_id or content_id(content),
         session_id=session_id,
         person_id=clean(summary.person or "", None) or None,
         person=person or "no person named",
@@ -305,11 +304,6 @@ def _when(place: Place) -> str:
 def day_of(record: SessionFigures) -> date | None:
     """The day on which a session began, on the person's own calendar."""
     return None if record.started is None else datetime.fromisoformat(record.started).date()
-
-
-def _id_of(content: Any) -> str:
-    text = json.dumps(content, sort_keys=True, ensure_ascii=True)
-    return f"check-{hashlib.sha256(text.encode()).hexdigest()[:24]}"
 
 
 def must_differ(records: Sequence[tuple[str, SessionFigures]]) -> None:

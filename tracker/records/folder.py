@@ -1,7 +1,8 @@
 """Finding sessions below a folder, and reading one: what can't be read says why.
 
 A session is a folder with a summary; one with a journal alone broke off. Any other
-JSON file may be a plan or a summary that was saved by itself. Nothing is ever written.
+JSON file, beside a session's own files, too, may be a plan or a summary that was saved
+by itself. Nothing is ever written.
 """
 
 from __future__ import annotations
@@ -14,14 +15,14 @@ from pathlib import Path
 from typing import Literal
 
 from tracker.errors import InputError, system_reason
-from tracker.inputs import TooLargeError, read_bytes
+from tracker.inputs import TooLargeError, open_file, read_bytes
 from tracker.plan import model as plan_model
 from tracker.records.rows import SessionRow, row_of
 from tracker.session import summary_file
 from tracker.session.journal import read_journal
 from tracker.session.projections import session_record
 from tracker.session.recovery import written_just_now
-from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME
+from tracker.session.saving import FILE_NAMES, JOURNAL_NAME, SUMMARY_NAME
 from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary
 
@@ -30,7 +31,18 @@ MAX_DEPTH = 8
 #: A JSON file that is larger is neither a plan nor a summary saved by itself.
 MAX_OTHER_BYTES = summary_file.MAX_FILE_BYTES
 
-Kind = Literal["summary", "journal", "other"]
+#: How the names of files end that a patient hands over; of others nothing is known.
+HANDED_OVER = (".age", ".turnpost")
+#: So much of such a file says what it is (bytes).
+_ENOUGH = 400
+
+Kind = Literal["summary", "journal", "other", "handover"]
+
+
+STILL_SHUT = (
+    "is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost "
+    "receive'), then move it elsewhere; taken in twice it changes nothing"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,18 +98,22 @@ def _below(root: str, inside: str, depth: int) -> Iterator[Place | Unread]:
     except OSError as error:
         yield Unread(inside, f"the folder can't be read ({system_reason(error)})")
         return
-    files = {e.name: e for e in entries if e.name.endswith((".json", ".jsonl")) and _is_file(e)}
+    endings = (".json", ".jsonl", *HANDED_OVER)
+    files = {e.name: e for e in entries if e.name.endswith(endings) and _is_file(e)}
     session: Kind | None = (
         "summary" if SUMMARY_NAME in files else "journal" if JOURNAL_NAME in files else None
     )
     if session is not None:
         name = SUMMARY_NAME if session == "summary" else JOURNAL_NAME
         yield _place(files[name], inside, session)
-        return
+    own = () if session is None else FILE_NAMES
+    # A summary that somebody has put beside the folders of others hides none of them.
     for entry in entries:
         if entry.name in files:
-            if entry.name.endswith(".json"):
+            if entry.name.endswith(".json") and entry.name not in own:
                 yield _place(entry, inside, "other")
+            elif entry.name.endswith(HANDED_OVER):
+                yield _place(entry, inside, "handover")
         elif depth < MAX_DEPTH and entry.is_dir(follow_symlinks=False):
             yield from _below(root, _join(inside, entry.name), depth + 1)
 
@@ -110,6 +126,8 @@ def read_place(folder: Path, place: Place) -> SessionRow | PlanFile | Unread | N
             return row_of(load_summary(path), place.path)
         if place.kind == "journal":
             return _broken_off(path, place)
+        if place.kind == "handover":
+            return _still_shut(path, place)
         return _other(path, place)
     except InputError as error:
         return Unread(place.path, _without_path(str(error), path))
@@ -120,6 +138,23 @@ def _broken_off(path: Path, place: Place) -> SessionRow | Unread:
     if written_just_now(place.mtime_ns / 1e9):
         return Unread(place.path, "is being written just now, or was a minute ago; look again soon")
     return row_of(summarise(session_record(read_journal(path))), place.path)
+
+
+def _still_shut(path: Path, place: Place) -> Unread | None:
+    """Said of what a patient has handed over and nobody sees as long as it is shut.
+
+    Whether it was taken in before can't be seen from outside. The clinic's own keys have the
+    same ending; they are locked with a passphrase (recipient "scrypt" of the format age).
+    """
+    from tracker.handover import container, crypt
+
+    try:
+        with open_file(path) as file:
+            start = file.read(_ENOUGH)
+    except OSError as error:
+        return Unread(place.path, f"can't be read ({system_reason(error)})")
+    locked = crypt.is_encrypted(start) and b"-> scrypt " not in start
+    return Unread(place.path, STILL_SHUT) if locked or start.startswith(container.MAGIC) else None
 
 
 def _other(path: Path, place: Place) -> SessionRow | PlanFile | Unread | None:

@@ -21,14 +21,15 @@ from tracker.errors import InputError, TurnpostError
 from tracker.inputs import read_bytes
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
-from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
+from tracker.records.folder import STILL_SHUT, Place, PlanFile, Unread, find_places, read_place
+from tracker.records.identity import each_once
 from tracker.records.rows import SessionRow, Shapes, pack, unpack
 from tracker.session.files import make_private_folder, write_atomically
 from tracker.session.recovery import IN_USE_S
 
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
-FORMAT_VERSION = 17
+FORMAT_VERSION = 18
 #: A damaged index doesn't fill the memory; one of 2,400 sessions has some MB.
 MAX_FILE_BYTES = 200_000_000
 #: A file that was changed so shortly before it was read may change once more within the
@@ -196,9 +197,14 @@ def _records(
                 unread.append(Unread(path, str(error).removeprefix(f"{folder / path}: ")))
     rows.sort(key=lambda r: r.order)
     plans.sort(key=lambda p: (_written_ns(folder / p[0]), p[0]))
-    rows, twice = _once(rows)
-    unread = sorted([*unread, *twice], key=lambda u: u.path)
+    rows, twice = each_once(rows, folder)
+    unread = sorted([*unread, *(Unread(*t) for t in twice)], key=_order_of)
     return Records(folder, rows, plans, unread, read, len(known) - read, complete)
+
+
+def _order_of(unread: Unread) -> tuple[bool, str]:
+    """By path; files of patients last: whoever keeps them all beside the sessions has many."""
+    return unread.why == STILL_SHUT, unread.path
 
 
 def _written_ns(path: Path) -> int:
@@ -206,22 +212,6 @@ def _written_ns(path: Path) -> int:
         return path.stat().st_mtime_ns
     except OSError:
         return 0
-
-
-def _once(rows: list[SessionRow]) -> tuple[list[SessionRow], list[Unread]]:
-    """Each session once; a second copy of it is named."""
-    # Of two copies the one that was finished counts: the other was taken while it went on.
-    rows = sorted(rows, key=lambda r: (r.order, r.ended == "interrupted", -len(r.sets)))
-    first: dict[tuple[str | None, str], SessionRow] = {}
-    kept, twice = [], []
-    for row in rows:
-        key = (row.person, row.session_id or "")
-        if row.session_id and key in first:
-            twice.append(Unread(row.place, f"is a second copy of {first[key].place}, left out"))
-            continue
-        first[key] = row
-        kept.append(row)
-    return kept, twice
 
 
 class _Index:

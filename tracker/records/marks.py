@@ -12,6 +12,8 @@ from tracker.records import units as u
 from tracker.records.figure import Making, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.notes import Note
+from tracker.records.rows import SessionRow
+from tracker.records.series import Series
 
 #: The measure, and the key in a row of a repetition.
 NOT_VALID = "not_valid"
@@ -48,6 +50,40 @@ def with_marks(records: Sequence[SessionFigures], notes: Iterable[Note]) -> list
         )
         for record in records
     ]
+
+
+#: Marked repetitions of the sets of an exercise in a session: by its place, exercise and form.
+MarkedSets = dict[tuple[str, str, str], int]
+
+
+def marked_sets(rows: Iterable[SessionRow], notes: Iterable[Note]) -> MarkedSets:
+    """How many repetitions are marked as not valid, by place, exercise and form; only where any."""
+    marked: dict[str, set[tuple[int, int]]] = {}
+    for note in notes:
+        if note.kind == "not_valid" and note.set_number is not None and note.repetition is not None:
+            marked.setdefault(note.session, set()).add((note.set_number, note.repetition))
+    found: MarkedSets = {}
+    for row in rows if marked else ():
+        for number, _ in marked.get(row.session_id or row.place, ()):
+            if 0 <= number < len(row.sets):
+                done = row.sets[number]
+                key = (row.place, done.exercise, done.form)
+                found[key] = found.get(key, 0) + 1
+    return found
+
+
+def marked_in(series: Series, marked: MarkedSets) -> int:
+    """How many repetitions are marked in the sessions of a trend; none of a whole session."""
+    places = dict.fromkeys(p.place for p in series.points)
+    return sum(marked.get((place, series.exercise, series.form), 0) for place in places)
+
+
+def trend_marks_told(where: str, count: float) -> str:
+    """The name of an exercise, and that its trends have marked repetitions in them, or nothing."""
+    if not count:
+        return where
+    told = f"repetitions marked not valid by the therapist: {count:.0f}"
+    return f"{where} ({told}; the figures include them)"
 
 
 def marks_told(found: ExerciseFigures) -> str:

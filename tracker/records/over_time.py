@@ -14,6 +14,8 @@ from tracker.records import telling
 from tracker.records import units as u
 from tracker.records.adherence import Adherence
 from tracker.records.figure import Figure, Making
+from tracker.records.marks import MarkedSets, marked_in, marked_sets
+from tracker.records.notes import Note
 from tracker.records.people import Person
 from tracker.records.places import clean
 from tracker.records.rows import SessionRow
@@ -66,6 +68,9 @@ class Trend:
         Whether it changed, in words.
     basis
         What the ends are: the means of which sessions, or single ones.
+    marked
+        Repetitions marked as not valid in its sets, which count in it as they were measured;
+        without a value where no notes were read.
     from_day, to_day
         Its first day and its last; None where no session has a day.
     session_ids
@@ -82,6 +87,7 @@ class Trend:
     measured: Figure
     sessions: Figure
     left_out: Figure
+    marked: Figure
     verdict: str
     basis: str
     from_day: date | None
@@ -90,7 +96,7 @@ class Trend:
 
     @property
     def figures(self) -> tuple[Figure, ...]:
-        """All of them."""
+        """All that is measured and counted; ``marked`` is the therapist's."""
         return (self.first, self.last, self.least, self.measured, self.sessions, self.left_out)
 
 
@@ -116,14 +122,18 @@ class OverTime:
     trends: tuple[Trend, ...]
 
 
-def over_time_to_tell(person: Person, series: Sequence[Series] | None = None) -> list[OverTime]:
+def over_time_to_tell(
+    person: Person,
+    series: Sequence[Series] | None = None,
+    notes: Sequence[Note] | None = None,
+) -> list[OverTime]:
     """A person over time for documents; none of those without a pseudonym.
 
     They may be many people, of whom a document, and above all a record system, would make one.
     """
     if person.nameless:
         return []
-    return [over_time_from(person, person.series() if series is None else series)]
+    return [over_time_from(person, person.series() if series is None else series, notes)]
 
 
 def over_time_of(person: Person, rows: Sequence[SessionRow] | None = None) -> OverTime:
@@ -132,8 +142,11 @@ def over_time_of(person: Person, rows: Sequence[SessionRow] | None = None) -> Ov
     return over_time_from(person, series)
 
 
-def over_time_from(person: Person, series: Sequence[Series]) -> OverTime:
-    """A person over time, with these trends."""
+def over_time_from(
+    person: Person, series: Sequence[Series], notes: Sequence[Note] | None = None
+) -> OverTime:
+    """A person over time, with these trends; ``notes`` that hold, None where none were read."""
+    marked = None if notes is None else marked_sets(person.rows, notes)
     found = person.adherence
     # Where a file lies is no name: another copy of the folder would give other ones.
     names = {r.place: r.session_id or r.place for r in person.rows}
@@ -143,7 +156,7 @@ def over_time_from(person: Person, series: Sequence[Series]) -> OverTime:
         from_day=found.from_day,
         to_day=found.to_day,
         practice=(*practice_figures(found), *gaze_figures(person)),
-        trends=tuple(_trend(one, person.affected_side, names) for one in series),
+        trends=tuple(_trend(one, person.affected_side, names, marked) for one in series),
     )
 
 
@@ -226,7 +239,9 @@ def _single(point: Point) -> End:
     return End(point.value, bool(point.doubts))
 
 
-def _trend(series: Series, affected_side: str, names: Mapping[str, str]) -> Trend:
+def _trend(
+    series: Series, affected_side: str, names: Mapping[str, str], marked: MarkedSets | None
+) -> Trend:
     change = series.change
     spec = series.spec
     first, last = ends_of(series, change)
@@ -252,6 +267,11 @@ def _trend(series: Series, affected_side: str, names: Mapping[str, str]) -> Tren
         measured=count("measured", "Sessions with a value", len(_known(series))),
         sessions=count("sessions", "Sessions", len(series.points)),
         left_out=count("left_out", "Sessions left out", change.left_out),
+        marked=Making("trend", "trend.marked", "Repetitions marked not valid", u.COUNT).of(
+            None if marked is None else float(marked_in(series, marked)),
+            "no notes read",
+            origin="reported",
+        ),
         verdict=telling.bare_verdict(series, change),
         basis=_basis(change, first, last),
         from_day=min(days, default=None),

@@ -182,6 +182,16 @@ def _whose(plan: Plan) -> tuple[str, str | None]:
     return plan.plan_id, plan.person
 
 
+def plans_in_force(records: Records) -> dict[str, Plan]:
+    """The plan of each person who has sessions here and a plan, by pseudonym: the one shown."""
+    groups: dict[str, list[SessionRow]] = {}
+    for row in records.rows:
+        groups.setdefault(_name_of(row), []).append(row)
+    plans = without_copies(records.plans)
+    found = {name: plan_for(of, name, plans) for name, of in groups.items() if name != NO_NAME}
+    return {name: plan for name, plan in found.items() if plan is not None}
+
+
 def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
     """The plan of the newest session that has one here; else the person's newest plan.
 
@@ -228,6 +238,16 @@ def _not_handed_out(plan: Plan | None, copies: Sequence[tuple[str, Plan]]) -> li
     ]
 
 
+def _to_come(rows: Sequence[SessionRow], today: date) -> list[Reason]:
+    """Said of sessions that are dated after today: they lie wrongly in time, wherever that is."""
+    # A day's grace: it may be tomorrow already where the patient lives.
+    days = [r.day for r in rows if r.day is not None and r.day > today + timedelta(days=1)]
+    if not days:
+        return []
+    text = f"sessions dated after today: {len(days)}; was that computer's clock right?"
+    return [Reason(Kind.doubt, text, max(days))]
+
+
 def _person(
     name: str,
     rows: list[SessionRow],
@@ -254,7 +274,7 @@ def _person(
     series = series_of(rows, lambda name: name == "on_target")
     conditions = conditions_of(plan, rows)
     reasons = reasons_of(rows, adherence, series, conditions)
-    of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies)]
+    of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies), *_to_come(rows, today)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)
     return Person(
         name, rows, plan, adherence, reasons, conditions, steps_of(plan, today, conditions)

@@ -15,6 +15,7 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.asked import length_s
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import SessionFigures, figures_of
+from tracker.records.identity import content_id
 from tracker.session import weekly
 from tracker.session.flags import COUNT_LOST, REPORTED
 from tracker.session.said import ALSO_ASKED, CLOSED, DROP_ANSWERS, NO_ANSWER, NOT_SETTLED, UNASKED
@@ -119,7 +120,8 @@ class SessionRow(NamedTuple):
     is what was said after a sudden drop of the head (``fine``, ``not_well``, ``no_answer``,
     ``closed_unsaid``, ``not_asked``), empty where there was none. ``also`` has the scores of what
     was asked beside dizziness (``nausea_before``). ``ended_outside`` are sessions outside any
-    plan that had to be ended: when each began, and how it ended.
+    plan that had to be ended: when each began, and how it ended. ``content_id`` tells one
+    without an ID from others.
     """
 
     place: str
@@ -143,6 +145,7 @@ class SessionRow(NamedTuple):
     after_drop: str = ""
     also: Figures = {}  # noqa: RUF012
     ended_outside: tuple[tuple[str | None, str], ...] = ()
+    content_id: str = ""
 
     @property
     def day(self) -> date | None:
@@ -203,6 +206,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         after_drop=_after_drop(summary.after_drop),
         also=_also(symptoms),
         ended_outside=tuple((o.started_at, o.ended) for o in summary.ended_outside),
+        content_id="" if summary.session_id else content_id(summary.model_dump()),
     )
 
 

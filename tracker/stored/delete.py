@@ -19,6 +19,7 @@ from pathlib import Path
 
 from tracker.errors import TurnpostError, system_reason
 from tracker.handover import sent
+from tracker.handover.sending import session_of
 from tracker.records.index import cache_folder, index_path
 from tracker.session.files import sync_folder
 from tracker.session.recovery import is_in_use
@@ -58,6 +59,8 @@ def delete(stored: Stored, items: Iterable[Item], cache: Path | None = None) -> 
     gone: list[Item] = []
     left: list[tuple[Path, str]] = []
     wanted = list(items)
+    # Once a folder has gone it tells no more whose session it was, if it was renamed by hand.
+    ids = {i.path: session_of(i.path) for i in wanted if i.kind in RECORDED}
     with _Away(stored.folder) as away:
         for item in wanted:
             why = _refusal(item, (stored.folder, review)) or away.take(item.path)
@@ -69,7 +72,9 @@ def delete(stored: Stored, items: Iterable[Item], cache: Path | None = None) -> 
         _tidy(stored.folder, gone)
     left += away.left
     # Now that a full disk has room to write it.
-    _take_names(stored.folder, gone, left)
+    _take_names(
+        stored.folder, {n for i in gone if i.path in ids for n in (i.path.name, ids[i.path])}, left
+    )
     return Deleted(tuple(gone), tuple(left))
 
 
@@ -168,9 +173,8 @@ def _take_indexes(gone: list[Item], left: list[tuple[Path, str]]) -> None:
             left.append((path, system_reason(error)))
 
 
-def _take_names(folder: Path, gone: list[Item], left: list[tuple[Path, str]]) -> None:
+def _take_names(folder: Path, names: set[str], left: list[tuple[Path, str]]) -> None:
     """Take deleted sessions out of the record of who got them."""
-    names = {i.path.name for i in gone if i.kind in RECORDED}
     if names:
         try:
             sent.forget(names, folder)

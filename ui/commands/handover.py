@@ -43,7 +43,7 @@ def run(args: argparse.Namespace) -> int:
     import sys
 
     from tracker.errors import InputError
-    from tracker.handover.sending import hand_over_all, offer_of, way_of
+    from tracker.handover.sending import hand_over_all, offer_of, session_of, way_of
     from tracker.plan.files import load_plan
     from ui.cli import program_version
     from ui.plan_in_use import plan_in_use
@@ -59,11 +59,11 @@ def run(args: argparse.Namespace) -> int:
         print(line, file=sys.stderr)
     chosen = offer.all if args.all else offer.new
     if args.session:
-        by_name = {f.name: f for f in offer.all}
+        by_name = {n: f for f in offer.all for n in (f.name, session_of(f))}
         lacks = [s for s in args.session if s not in by_name]
         if lacks:
             raise InputError(f"there is no session {lacks[0]!r} with this plan's person")
-        chosen = tuple(by_name[s] for s in dict.fromkeys(args.session))
+        chosen = tuple(dict.fromkeys(by_name[s] for s in args.session))
     if not chosen:
         more = f"; all {len(offer.all)} went out before (--all)" if offer.all else ""
         raise InputError(f"there is no new session to hand over{more}")

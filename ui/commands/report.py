@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from tracker.records.figures import SessionFigures
     from tracker.records.index import Records
-    from tracker.records.notes import NoteBook
+    from tracker.records.notes import Note, NoteBook
     from tracker.records.over_time import OverTime
     from tracker.records.questionnaires import Score
 
@@ -93,7 +93,7 @@ def run(args: argparse.Namespace) -> int:
     if args.trends is not None:
         kept = _folder(args.trends)
         records = with_plans(records, kept.plans)
-        over_time = _over_time(args.trends, kept, records)
+        over_time = _over_time(args.trends, kept, records, None if book is None else book.notes())
     comma = args.decimal == "comma"
     made = [
         (path, maker(name, args.paper, comma=comma)(records, scores, over_time))
@@ -141,7 +141,12 @@ def _folder(folder: Path) -> Records:
     return kept
 
 
-def _over_time(folder: Path, kept: Records, records: Sequence[SessionFigures]) -> list[OverTime]:
+def _over_time(
+    folder: Path,
+    kept: Records,
+    records: Sequence[SessionFigures],
+    notes: Sequence[Note] | None,
+) -> list[OverTime]:
     """The people of some sessions over time, from a folder with all their sessions."""
     import sys
     from datetime import date
@@ -153,7 +158,7 @@ def _over_time(folder: Path, kept: Records, records: Sequence[SessionFigures]) -
 
     names = {r.person_id for r in records}
     people = [p for p in people_of(kept, date.today()) if p.name in names]
-    found = [one for p in people for one in over_time_to_tell(p)]
+    found = [one for p in people for one in over_time_to_tell(p, notes=notes)]
     for name in sorted(n for n in names - {one.person_id for one in found} if n):
         print(f"without trends: {clean(name)}: no sessions of theirs in {folder}", file=sys.stderr)
     if None in names:

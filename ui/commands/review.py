@@ -42,6 +42,11 @@ def run(args: argparse.Namespace) -> int:
     """Print the review, or open the window."""
     if args.person is not None and not args.text:
         raise InputError("--person goes with --text; in the window choose the person in the list")
+    if args.folder.is_file():
+        raise InputError(
+            f"{args.folder}: is a file; one from a patient is taken in with 'turnpost receive FILE "
+            "--into FOLDER', then name that folder"
+        )
     if not args.folder.is_dir():
         raise InputError(f"{args.folder}: there is no such folder; name one that holds sessions")
     today = args.today or date.today()
@@ -68,7 +73,7 @@ def run(args: argparse.Namespace) -> int:
     person = _find(people, args.person)
     book = NoteBook(args.folder, author_of_system())
     scores = [] if person.nameless else scores_of(book, [person.name])
-    for line in person_lines(person, scores):
+    for line in person_lines(person, scores, book.notes()):
         print(line)
     return 0
 

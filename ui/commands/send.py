@@ -23,9 +23,10 @@ def add_parser(sub: Any) -> None:
     parser = sub.add_parser(
         "send",
         help="therapist: send sessions to the clinic's FHIR server (an extra for clinics)",
-        description="Sends each session below FOLDER, and each questionnaire score of its people, "
-        "that the server has not got yet, as a FHIR R4 transaction; notes, marks and the names of "
-        "who made them stay here. "
+        description="Sends each session below FOLDER, and of its people each questionnaire score "
+        "and the plan that they have now, where the server has not got it yet, as a FHIR R4 "
+        "transaction; notes and the names of who made them stay here. A plan that was changed "
+        "goes again, and so does a session whose marks were. "
         "What could not be sent stays and goes out with the next call; what is sent twice makes "
         "no doubles. What went where is written into FOLDER/notes. One pseudonym is one patient "
         "on that server: practices that share it name a system of their own each (--people), or "
@@ -83,8 +84,13 @@ def run(args: argparse.Namespace) -> int:
         ) from error
     finally:
         server.close()
-    scores = f" ({count.scores} of them questionnaire scores)" if count.scores else ""
-    print(f"{count.sent} sent to {server.address}{scores}, {count.before} had gone before")
+    kinds = [
+        f"{n} of them {what}"
+        for n, what in ((count.scores, "questionnaire scores"), (count.plans, "plans"))
+        if n
+    ]
+    of_kinds = f" ({', '.join(kinds)})" if kinds else ""
+    print(f"{count.sent} sent to {server.address}{of_kinds}, {count.before} had gone before")
     if count.failed:
         raise RunError(f"{count.failed} could not be sent; they stay and go with the next call")
     return 0

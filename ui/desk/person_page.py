@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from tracker.exercises.catalogue.sources import GUIDELINE
+from tracker.records.marks import marked_sets
 from tracker.records.notes import NoteBook
 from tracker.records.over_time import OverTime, over_time_to_tell
 from tracker.records.people import Person
@@ -275,7 +276,9 @@ class PersonPage(QWidget):
 
     def _over_time(self) -> list[OverTime]:
         """The person over the sessions that are shown."""
-        return [] if self.person is None else over_time_to_tell(self.person, self._series)
+        if self.person is None:
+            return []
+        return over_time_to_tell(self.person, self._series, self._book().notes())
 
     def fill(self, *, again: bool = True) -> None:
         """Fill the tables with what the filters let through.
@@ -292,9 +295,11 @@ class PersonPage(QWidget):
             series = [s for s in series if s.exercise in ("", choice.exercise)]
         self._series = series
         only = self.filters.only_changed.isChecked()
+        notes = self._book().notes()
+        marked = marked_sets(rows, notes)
         self.trends.show_rows(
-            trend_rows(series, person.affected_side, only_changed=only), again=again
+            trend_rows(series, person.affected_side, only_changed=only, marked=marked), again=again
         )
-        counts = Counter(n.session for n in self._book().notes())
+        counts = Counter(n.session for n in notes)
         mine = {note_key(r): counts[note_key(r)] for r in rows if counts[note_key(r)]}
         self.sessions.show_rows(rows, mine, again=again)

@@ -7,6 +7,8 @@ from collections.abc import Iterator, Sequence
 from tracker.records import telling
 from tracker.records.attention import Reason
 from tracker.records.index import Records
+from tracker.records.marks import marked_in, marked_sets, trend_marks_told
+from tracker.records.notes import Note
 from tracker.records.people import Person
 from tracker.records.questionnaires import Score, courses_of
 from tracker.records.series import Series
@@ -26,7 +28,7 @@ def _name(person: Person) -> str:
 
 
 def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
-    """People by what needs eyes first, then what could not be read."""
+    """People by what needs eyes first, then what was left out."""
     sessions = len(records.rows)
     if not people:
         yield f"No sessions were found in {records.folder}."
@@ -47,7 +49,7 @@ def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
         yield from _gaze_line(person)
     if records.unread:
         yield ""
-        yield "Could not be read:"
+        yield "Left out:"
         for unread in records.unread:
             yield f"  {unread.path}: {unread.why}"
 
@@ -72,7 +74,9 @@ def dated(reason: Reason) -> str:
     return f"{'older: ' if reason.older else ''}{when}{reason.text}{often}"
 
 
-def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
+def person_lines(
+    person: Person, scores: Sequence[Score] = (), notes: Sequence[Note] = ()
+) -> Iterator[str]:
     """One person: what to look at, practice, questionnaires, trends, sessions."""
     side = person.affected_side
     if person.nameless:
@@ -94,13 +98,14 @@ def person_lines(person: Person, scores: Sequence[Score] = ()) -> Iterator[str]:
         yield f"  Next: {telling.step(step)}"
     for course in courses_of(scores):
         yield f"  Questionnaire: {course_line(course)}"
-    at = None
+    at, marked = None, marked_sets(person.rows, notes)
     for series in person.series():
         where = (series.exercise, series.form)
         if where != at:
             at = where
             yield ""
-            yield telling.exercise(*where) if series.exercise else "Whole session"
+            name = telling.exercise(*where) if series.exercise else "Whole session"
+            yield trend_marks_told(name, marked_in(series, marked))
         yield f"  {trend_line(series, side)}"
     yield from _session_lines(person)
 

@@ -56,6 +56,7 @@ _SENTENCES = (
     "symptoms above the plan's limit ended the session ({score} of 10 at the end)",
     "{what} rose from {first} to {last} of 10",
     "no practice for {days} days",
+    "sessions dated after today: {count}; was that computer's clock right?",
     "gaze on target fell from {first} to {last} % ({name})",
     "gaze on target fell from {first} to {last} % with the head to the {side} ({name})",
     "gaze on target fell from {first} to {last} % with the head to the {side}, "

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QRectF, Qt
 from PySide6.QtGui import QFont, QPainter, QPalette, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
+from tracker.records.marks import MarkedSets, marked_in
 from tracker.records.over_time import End, ends_of
 from tracker.records.series import Series
 from tracker.records.trends import Change, Point, Spec
@@ -125,9 +126,13 @@ ORDER = (
 
 
 def trend_rows(
-    series: Sequence[Series], affected_side: str, *, only_changed: bool = False
+    series: Sequence[Series],
+    affected_side: str,
+    *,
+    only_changed: bool = False,
+    marked: MarkedSets | None = None,
 ) -> list[Heading | TrendRow]:
-    """Rows of the table, each exercise under its heading."""
+    """Rows of the table, each exercise under its heading, which tells of marked repetitions."""
     rows: list[Heading | TrendRow] = []
     at: tuple[str, str] | None = None
     exercises = list(dict.fromkeys((s.exercise, s.form) for s in series))
@@ -138,7 +143,9 @@ def trend_rows(
         if where != at:
             at = where
             name = trade.exercise(*where) if one.exercise else words.say("desk.whole")
-            rows.append(Heading(name))
+            count = marked_in(one, marked or {})
+            told = words.say("desk.trends.marked", what=name, count=count)
+            rows.append(Heading(told if count else name))
         affected = bool(one.side) and one.side == affected_side
         rows.append(TrendRow(one, one.change, affected))
     return rows

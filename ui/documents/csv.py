@@ -236,7 +236,13 @@ def _number(value: object, decimals: int) -> str:
 TREND_HEADS = (
     *("person", "from", "to", "exercise", "figure", "affected side", "unit"),
     *("at first", "lately", "smallest change told", "change", "compared"),
-    *("sessions measured", "sessions", "sessions left out", "not known because"),
+    *(
+        "sessions measured",
+        "sessions",
+        "sessions left out",
+        "repetitions marked not valid",
+        "not known because",
+    ),
 )
 
 
@@ -244,11 +250,12 @@ def _trends(one: OverTime) -> Iterator[dict[str, str]]:
     days = ["" if d is None else d.isoformat() for d in (one.from_day, one.to_day)]
     for f in one.practice:
         ((_, cell),) = figure_cells(f)
-        own = ("practice", f.label, "", f.unit.shown, "", cell, "", "", "", "", "", "")
+        own = ("practice", f.label, "", f.unit.shown, "", cell, "", "", "", "", "", "", "")
         yield _trend_row(one, days, (*own, "" if f.value is not None else f.reason or ""))
     for t in one.trends:
         ((_, first),), ((_, last),), ((_, least),), *counts = map(figure_cells, t.figures)
         whole = [cell for count in counts for _, cell in count]
+        whole += [cell for _, cell in figure_cells(t.marked)]
         days = ["" if d is None else d.isoformat() for d in (t.from_day, t.to_day)]
         affected = "yes" if t.affected else ""
         name, unit = safe(t.name), t.first.unit.shown

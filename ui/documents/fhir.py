@@ -23,13 +23,14 @@ import json
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
+from tracker.plan.model import Plan
 from tracker.records import terms
 from tracker.records.figure import Figure, error_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.marks import NOT_VALID, marks_told
 from tracker.records.over_time import OverTime
 from tracker.records.questionnaires import Score
-from ui.documents.fhir_asked import care_plan_of, request_of
+from ui.documents.fhir_asked import care_plan_of, person_plan_of, request_of
 from ui.documents.fhir_parts import (
     ABSENT_CODES,
     ABSENT_EXTENSION,
@@ -49,6 +50,12 @@ from ui.documents.fhir_parts import (
     when_of,
 )
 from ui.documents.questionnaires import scores_for
+
+#: Marks change no trend: whoever reads one learns of them beside it.
+MARKED_IN_TREND = (
+    "Some repetitions in these sets were marked not valid by the therapist. The trend is as it was "
+    "measured and includes them."
+)
 
 
 def fhir_bundle(
@@ -82,6 +89,11 @@ def score_bundle(score: Score, people: str = PERSON) -> str:
     resource = _questionnaire(score)
     resource.pop("performer", None)
     return _transaction([_patient(score.person, people), resource])
+
+
+def plan_bundle(person: str, plan: Plan, people: str = PERSON) -> str:
+    """The Bundle of the plan that a person has now, without any session, as JSON."""
+    return _transaction([_patient(person, people), person_plan_of(person, plan, people)])
 
 
 def _transaction(resources: Iterable[Resource]) -> str:
@@ -306,6 +318,9 @@ def _one_over_time(one: OverTime) -> Iterator[Resource]:
         out["valueString"] = t.verdict
         out["note"] = [{"text": f"Compared: {t.basis}"}]
         out["component"] = [component_of(f) for f in t.figures]
+        if t.marked.value:
+            out["note"].append({"text": MARKED_IN_TREND})
+            out["component"].append(component_of(t.marked))
         yield out
 
 

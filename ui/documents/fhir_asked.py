@@ -3,7 +3,8 @@
 The CarePlan has every entry of the plan where a file of it is at hand, and says that it is as
 the file stands now. Else it has what the summary names: what was begun, and what was due that
 day and not begun; what the summary hasn't got is said in a note, never filled in. Where the session
-ended before its exercises a summary names no entry, and the CarePlan has none.
+ended before its exercises a summary names no entry, and the CarePlan has none. The plan that a
+person has now is a CarePlan of its own (``person_plan_of``), for a server that keeps it.
 What the therapist wrote to the patient or beside an entry is not told.
 """
 
@@ -13,7 +14,7 @@ from collections.abc import Iterator
 
 from tracker.plan.asked import Asked, asked_of
 from tracker.plan.model import Entry, Plan, Unlock
-from tracker.plan.telling import asked_words
+from tracker.plan.telling import asked_words, rung_words
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures, exercise_title
 from tracker.records.places import clean
@@ -38,6 +39,12 @@ ENTRIES_KNOWN = (
 )
 NONE_KNOWN = (
     "The session ended before any entry was begun, and which were due is not known from it."
+)
+
+AS_IT_STANDS = (
+    "The plan as it stands in the clinic's folder. Doses and tempos are those of its first week; "
+    "what a later week asks for stands with each exercise. Sessions have a CarePlan of their own, "
+    "with what became of each entry."
 )
 
 
@@ -99,6 +106,41 @@ def care_plan_of(r: SessionFigures) -> Resource:
         # An empty array is no FHIR (hl7.org/fhir/R4/json.html).
         out["activity"] = activities
     return out | {"note": [{"text": n} for n in notes]}
+
+
+def person_plan_of(person: str, plan: Plan, people: str) -> Resource:
+    """The plan that a person has now, apart from any session; one CarePlan a person and plan.
+
+    ``people`` is the system of the pseudonym: what two practices call alike are two people.
+
+    Its id stays when the plan is changed, so that a server that has it keeps one, and its
+    versions; and it hangs on no day: the steps of a ladder stand in words.
+    """
+    out: Resource = {
+        "resourceType": "CarePlan",
+        "id": id_of("plan of a person", people, person, plan.plan_id),
+        "identifier": [{"system": PLANS, "value": f"{plan.plan_id}/{people}|{person}"}],
+        "status": "unknown",
+        "intent": "plan",
+        "title": f"Plan {plan.plan_id} as it stands at the clinic",
+        "subject": {"reference": f"urn:uuid:{id_of('person', person)}"},
+        "activity": [_planned(e, plan) for e in plan.entries],
+        "note": [{"text": AS_IT_STANDS}],
+    }
+    if plan.starts_on is not None:
+        out["period"] = {"start": plan.starts_on.isoformat()}
+    return out
+
+
+def _planned(entry: Entry, plan: Plan) -> Resource:
+    """An entry of a plan: its dose and days, and what changes with the weeks."""
+    asked = asked_of(entry, 1)
+    rungs = (f"from week {r.from_week}: {rung_words(r)}" for r in entry.ladder)
+    parts = [entry.entry_id, *_opens(plan, entry), *asked_words(asked, plan), *rungs]
+    words = clean("; ".join(parts), None)
+    out = _detail(_exercise_code(entry.exercise), words, "unknown", "told by each session")
+    out["detail"] |= {"scheduledTiming": _timing(plan), "quantity": _dose(asked)}
+    return out
 
 
 def _plan_id(r: SessionFigures) -> str:

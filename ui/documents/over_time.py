@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tracker.records.figure import shown, shown_with_unit
+from tracker.records.marks import trend_marks_told
 from tracker.records.over_time import OverTime, Trend
 from ui.documents.parts import Cell, Fact, Row, Table
 
@@ -30,10 +31,11 @@ def part_of(one: OverTime) -> OverTimePart:
     if one.from_day is not None:
         counted = f"Practice from {one.from_day.isoformat()} to {one.to_day.isoformat()}"
     facts = tuple(Fact(f.label, shown_with_unit(f), f.value is None) for f in one.practice)
-    places = dict.fromkeys(t.where for t in one.trends)
+    # Of an exercise all trends have the same sets, so the same marks.
+    places = {t.where: t.marked.value for t in one.trends}
     tables = tuple(
         (
-            where,
+            trend_marks_told(where, marked if isinstance(marked, float) else 0.0),
             Table(
                 f"Trends of {where}: {one.person}",
                 "Figure",
@@ -41,7 +43,7 @@ def part_of(one: OverTime) -> OverTimePart:
                 tuple(_row(t) for t in one.trends if t.where == where),
             ),
         )
-        for where in places
+        for where, marked in places.items()
     )
     return OverTimePart(f"{one.person} over time", counted, facts, tables)
 

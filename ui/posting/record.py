@@ -37,6 +37,8 @@ class Sent:
     marks
         sha256 of a summary that was sent -> what the therapists had marked in it when it was sent
         last (``send.marks_by_session``); empty where nothing was.
+    last
+        ID of what was sent -> sha256 of what was sent of it last; of a plan ``plan/`` and its ID.
     tried
         IDs of all that was ever on its way there, taken or not: an answer may have been lost.
     """
@@ -45,6 +47,7 @@ class Sent:
     failed: dict[str, int]
     why: dict[str, str]
     marks: dict[str, str]
+    last: dict[str, str]
     tried: set[str]
 
 
@@ -69,13 +72,14 @@ class SentRecord:
                 f"{self.path}: the record of what was sent has become too large to be read; move "
                 "it elsewhere and send again: what went before goes once more, nothing is doubled"
             )
-        sent = Sent({}, {}, {}, {}, set())
+        sent = Sent({}, {}, {}, {}, {}, set())
         for line in self._lines():
             if line["to"] != address:
                 continue
             sent.tried.add(line["session"])
             if line["kind"] == "sent":
                 sent.went[line["summary"]] = line["session"]
+                sent.last[line["session"]] = line["summary"]
                 sent.marks[line["summary"]] = str(line.get("marks") or "")
                 sent.why.pop(line["summary"], None)
             else:

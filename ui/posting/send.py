@@ -9,26 +9,30 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from tracker.records.index import read_folder
 from tracker.records.marks import with_marks
 from tracker.records.notes import Note, NoteBook
+from tracker.records.people import plans_in_force
 from tracker.records.plans import with_plans
 from tracker.records.questionnaires import Score, scores_of
-from ui.documents.fhir import PERSON, fhir_bundle, score_bundle
+from ui.documents.fhir import PERSON, fhir_bundle, plan_bundle, score_bundle
 from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
-from ui.posting.sessions import Found, LeftOut, find_plans, find_summaries, read_session
+from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
 
 
 @dataclass(slots=True)
 class Count:
-    """How many sessions and scores went, had gone before, were left out, or did not go.
+    """How many sessions, scores and plans went, had gone before, were left out, or did not go.
 
-    ``scores`` are those of ``sent`` that are questionnaire scores; ``left_out`` is without harm.
+    ``scores`` and ``plans`` are those of ``sent`` that are questionnaire scores, or plans that
+    people have now; ``left_out`` is without harm.
     """
 
     sent: int = 0
     scores: int = 0
+    plans: int = 0
     before: int = 0
     left_out: int = 0
     failed: int = 0
@@ -43,7 +47,9 @@ def send_folder(
     again: bool = False,
     people: str = PERSON,
 ) -> Count:
-    """Send each session of a folder, and each score of its people, that the server has not got.
+    """Send each session of a folder, and of its people scores and plans, that are not there yet.
+
+    A plan goes again once it was changed, into the same place.
 
     A score that was taken back goes only where one under its ID was on its way there before, as
     an error without what was typed: whether it arrived is not known where an answer was lost.
@@ -74,7 +80,7 @@ def send_folder(
     for found in gone:
         seen.setdefault(known.went[found.digest], found.digest)
     there: set[str | None] = set()
-    plans = find_plans(folder) if order else []
+    kept = read_folder(folder)
     for found in order:
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
@@ -85,7 +91,7 @@ def send_folder(
             other = "another file of a session that has one already; look which of them is right"
             _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
         else:
-            told = fhir_bundle(with_plans(with_marks([session], notes), plans), people=people)
+            told = fhir_bundle(with_plans(with_marks([session], notes), kept.plans), people=people)
             ready = (session.stable_id, told, marks.get(session.stable_id, ""))
             _send(found, ready, server, (record, known), count, tell)
     scores = _to_send(book, known, there, (folder, gone))
@@ -94,6 +100,14 @@ def send_folder(
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
+    for person, plan in plans_in_force(kept).items():
+        bundle = plan_bundle(person, plan, people)
+        found, name = _known_plan(bundle, f"plan {plan.plan_id} of {person}")
+        if known.last.get(name) == found.digest and not again:
+            count.before += 1
+        else:
+            ready = (name, bundle, "")
+            count.plans += _send(found, ready, server, (record, known), count, tell)
     return count
 
 
@@ -194,6 +208,16 @@ def _waiting(
         else:
             waiting.append((score, digest))
     return sorted(waiting, key=lambda w: known.failed.get(w[1], 0))
+
+
+def _known_plan(bundle: str, path: str) -> tuple[Found, str]:
+    """A plan as the record knows it: by what goes, and by its ID.
+
+    It is waiting where something else went last, whatever went before that: a change may have
+    been taken back.
+    """
+    digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
+    return Found(path, digest), f"plan/{json.loads(bundle)['entry'][-1]['resource']['id']}"
 
 
 def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
 import hashlib
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -10,10 +9,8 @@ from pathlib import Path
 
 from tracker.errors import InputError, system_reason
 from tracker.inputs import read_bytes
-from tracker.plan.files import load_plan
-from tracker.plan.model import Plan
 from tracker.records.figures import SessionFigures, record_of
-from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
+from tracker.records.folder import Place, Unread, find_places, read_place
 from tracker.records.rows import SessionRow
 from tracker.session.summary_file import MAX_FILE_BYTES, load_summary
 
@@ -57,25 +54,6 @@ def find_summaries(folder: Path) -> Iterator[Found | LeftOut]:
             elif isinstance(read, Unread):
                 # It may have been a session: that is said, but nobody can send it.
                 yield LeftOut(read.path, read.why, harmless=True)
-
-
-def find_plans(folder: Path) -> list[tuple[str, Plan]]:
-    """The plans below a folder that can be used, the one that was written last comes last.
-
-    Raises
-    ------
-    InputError
-        If the folder itself can't be read.
-    """
-    found: list[tuple[int, str, Plan]] = []
-    for place in find_places(folder):
-        if isinstance(place, Unread) or place.kind != "other":
-            continue
-        if isinstance(read_place(folder, place), PlanFile):
-            # What can't be used as a plan is told by the review.
-            with contextlib.suppress(InputError):
-                found.append((place.mtime_ns, place.path, load_plan(folder / place.path)))
-    return [(path, plan) for _, path, plan in sorted(found, key=lambda f: f[:2])]
 
 
 def read_session(folder: Path, found: Found) -> SessionFigures | LeftOut:

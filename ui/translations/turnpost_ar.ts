@@ -2552,6 +2552,11 @@
             <translation>الجلسة {number} من آخر {needed}: {why}</translation>
         </message>
         <message>
+            <source>sessions dated after today: {count}; was that computer's clock right?</source>
+            <comment>sessions dated after today: {count}; was that computer's clock right?</comment>
+            <translation>جلسات بتاريخ بعد اليوم: {count}؛ هل كانت ساعة ذلك الحاسوب صحيحة؟</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>الإعداد غير صالح</translation>
@@ -5620,14 +5625,19 @@
             <translation>التطور</translation>
         </message>
         <message>
-            <source>{count} files could not be read</source>
-            <comment>desk.unread</comment>
-            <translation>ملفات تعذرت قراءتها: {count}</translation>
+            <source>{what} (with {count} marked not valid)</source>
+            <comment>desk.trends.marked</comment>
+            <translation>{what} (منها {count} عُلِّمت غير صالحة)</translation>
         </message>
         <message>
-            <source>Files that could not be read, and why</source>
+            <source>Files left out: {count}</source>
+            <comment>desk.unread</comment>
+            <translation>ملفات متروكة: {count}</translation>
+        </message>
+        <message>
+            <source>Files left out, and why</source>
             <comment>desk.unread.name</comment>
-            <translation>ملفات تعذرت قراءتها، والسبب</translation>
+            <translation>ملفات متروكة، والسبب</translation>
         </message>
         <message>
             <source>{path}: {why}</source>
@@ -11603,6 +11613,41 @@
             <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
             <comment>told.kept_unlike</comment>
             <translation>الإعداد السابق لا يناسب هذا الوجه أو هذا الضوء؛ قم بالإعداد كله</translation>
+        </message>
+        <message>
+            <source>is a second copy of {path}, left out</source>
+            <comment>told.left.copy</comment>
+            <translation>نسخة ثانية من {path}، تُركت</translation>
+        </message>
+        <message>
+            <source>is no file of this program</source>
+            <comment>told.left.foreign</comment>
+            <translation>ليس ملفًا من هذا البرنامج</translation>
+        </message>
+        <message>
+            <source>is not a whole JSON file; is it still being copied?</source>
+            <comment>told.left.half</comment>
+            <translation>ليس ملف JSON كاملًا؛ هل ما زال يُنسخ؟</translation>
+        </message>
+        <message>
+            <source>is too large for a file of this program</source>
+            <comment>told.left.large</comment>
+            <translation>أكبر من أن يكون ملفًا من هذا البرنامج</translation>
+        </message>
+        <message>
+            <source>is the same session as {path} with other content, left out; look which of them is right</source>
+            <comment>told.left.other</comment>
+            <translation>هي الجلسة نفسها التي في {path} بمحتوى آخر، تُركت؛ انظر أيهما الصحيحة</translation>
+        </message>
+        <message>
+            <source>is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
+            <comment>told.left.shut</comment>
+            <translation>ملف سلّمه مريض: استلمه (في صفحة الملفات، أو بالأمر 'turnpost receive')، ثم انقله إلى مكان آخر؛ استلامه مرتين لا يغيّر شيئًا</translation>
+        </message>
+        <message>
+            <source>is being written just now, or was a minute ago; look again soon</source>
+            <comment>told.left.written</comment>
+            <translation>يُكتب الآن، أو كان يُكتب قبل دقيقة؛ انظر ثانية بعد قليل</translation>
         </message>
         <message>
             <source>what was held up has another shape; use a flat, whole one</source>

@@ -2552,6 +2552,11 @@
             <translation>Sitzung {number} der letzten {needed}: {why}</translation>
         </message>
         <message>
+            <source>sessions dated after today: {count}; was that computer's clock right?</source>
+            <comment>sessions dated after today: {count}; was that computer's clock right?</comment>
+            <translation>Sitzungen mit einem Datum nach heute: {count}; ging die Uhr jenes Computers richtig?</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>Einrichtung nicht verwendbar</translation>
@@ -5620,14 +5625,19 @@
             <translation>Verlauf</translation>
         </message>
         <message>
-            <source>{count} files could not be read</source>
-            <comment>desk.unread</comment>
-            <translation>Nicht lesbare Dateien: {count}</translation>
+            <source>{what} (with {count} marked not valid)</source>
+            <comment>desk.trends.marked</comment>
+            <translation>{what} (mit {count} als ungültig markierten)</translation>
         </message>
         <message>
-            <source>Files that could not be read, and why</source>
+            <source>Files left out: {count}</source>
+            <comment>desk.unread</comment>
+            <translation>Ausgelassene Dateien: {count}</translation>
+        </message>
+        <message>
+            <source>Files left out, and why</source>
             <comment>desk.unread.name</comment>
-            <translation>Dateien, die nicht lesbar waren, und warum</translation>
+            <translation>Ausgelassene Dateien, mit Grund</translation>
         </message>
         <message>
             <source>{path}: {why}</source>
@@ -11603,6 +11613,41 @@
             <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
             <comment>told.kept_unlike</comment>
             <translation>die letzte Einrichtung passt nicht zu diesem Gesicht oder diesem Licht; machen Sie die ganze Einrichtung</translation>
+        </message>
+        <message>
+            <source>is a second copy of {path}, left out</source>
+            <comment>told.left.copy</comment>
+            <translation>ist eine zweite Kopie von {path}, ausgelassen</translation>
+        </message>
+        <message>
+            <source>is no file of this program</source>
+            <comment>told.left.foreign</comment>
+            <translation>ist keine Datei dieses Programms</translation>
+        </message>
+        <message>
+            <source>is not a whole JSON file; is it still being copied?</source>
+            <comment>told.left.half</comment>
+            <translation>ist keine vollständige JSON-Datei; wird sie noch kopiert?</translation>
+        </message>
+        <message>
+            <source>is too large for a file of this program</source>
+            <comment>told.left.large</comment>
+            <translation>ist zu groß für eine Datei dieses Programms</translation>
+        </message>
+        <message>
+            <source>is the same session as {path} with other content, left out; look which of them is right</source>
+            <comment>told.left.other</comment>
+            <translation>ist dieselbe Sitzung wie {path} mit anderem Inhalt, ausgelassen; sehen Sie nach, welche stimmt</translation>
+        </message>
+        <message>
+            <source>is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
+            <comment>told.left.shut</comment>
+            <translation>ist eine Datei, die ein Patient übergeben hat: Nehmen Sie sie auf (auf der Seite für Dateien, oder mit 'turnpost receive') und legen Sie sie dann woanders ab; zweimal aufgenommen ändert sie nichts</translation>
+        </message>
+        <message>
+            <source>is being written just now, or was a minute ago; look again soon</source>
+            <comment>told.left.written</comment>
+            <translation>wird gerade geschrieben oder wurde es vor einer Minute; sehen Sie bald noch einmal nach</translation>
         </message>
         <message>
             <source>what was held up has another shape; use a flat, whole one</source>

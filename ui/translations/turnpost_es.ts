@@ -2552,6 +2552,11 @@
             <translation>sesión {number} de las últimas {needed}: {why}</translation>
         </message>
         <message>
+            <source>sessions dated after today: {count}; was that computer's clock right?</source>
+            <comment>sessions dated after today: {count}; was that computer's clock right?</comment>
+            <translation>sesiones con fecha posterior a hoy: {count}; ¿iba bien el reloj de ese ordenador?</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>preparación inutilizable</translation>
@@ -5620,14 +5625,19 @@
             <translation>Tendencias</translation>
         </message>
         <message>
-            <source>{count} files could not be read</source>
-            <comment>desk.unread</comment>
-            <translation>Archivos que no se pudieron leer: {count}</translation>
+            <source>{what} (with {count} marked not valid)</source>
+            <comment>desk.trends.marked</comment>
+            <translation>{what} (con {count} marcadas como no válidas)</translation>
         </message>
         <message>
-            <source>Files that could not be read, and why</source>
+            <source>Files left out: {count}</source>
+            <comment>desk.unread</comment>
+            <translation>Archivos no tenidos en cuenta: {count}</translation>
+        </message>
+        <message>
+            <source>Files left out, and why</source>
             <comment>desk.unread.name</comment>
-            <translation>Archivos que no se pudieron leer, y por qué</translation>
+            <translation>Archivos no tenidos en cuenta, y por qué</translation>
         </message>
         <message>
             <source>{path}: {why}</source>
@@ -11603,6 +11613,41 @@
             <source>the kept set-up does not fit this face or this light; do the whole set-up</source>
             <comment>told.kept_unlike</comment>
             <translation>la última preparación no va con esta cara o esta luz; haga la preparación completa</translation>
+        </message>
+        <message>
+            <source>is a second copy of {path}, left out</source>
+            <comment>told.left.copy</comment>
+            <translation>es una segunda copia de {path}; no se ha tenido en cuenta</translation>
+        </message>
+        <message>
+            <source>is no file of this program</source>
+            <comment>told.left.foreign</comment>
+            <translation>no es un archivo de este programa</translation>
+        </message>
+        <message>
+            <source>is not a whole JSON file; is it still being copied?</source>
+            <comment>told.left.half</comment>
+            <translation>no es un archivo JSON completo; ¿se está copiando todavía?</translation>
+        </message>
+        <message>
+            <source>is too large for a file of this program</source>
+            <comment>told.left.large</comment>
+            <translation>es demasiado grande para ser un archivo de este programa</translation>
+        </message>
+        <message>
+            <source>is the same session as {path} with other content, left out; look which of them is right</source>
+            <comment>told.left.other</comment>
+            <translation>es la misma sesión que {path} con otro contenido; no se ha tenido en cuenta; mire cuál es la correcta</translation>
+        </message>
+        <message>
+            <source>is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
+            <comment>told.left.shut</comment>
+            <translation>es un archivo que ha entregado un paciente: recíbalo (en la página de archivos, o con 'turnpost receive') y guárdelo después en otro lugar; recibirlo dos veces no cambia nada</translation>
+        </message>
+        <message>
+            <source>is being written just now, or was a minute ago; look again soon</source>
+            <comment>told.left.written</comment>
+            <translation>se está escribiendo ahora mismo, o se escribía hace un minuto; vuelva a mirar pronto</translation>
         </message>
         <message>
             <source>what was held up has another shape; use a flat, whole one</source>

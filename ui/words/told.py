@@ -134,4 +134,23 @@ TOLD_WORDS: dict[str, object] = {
     "told.disk_wait": QT_TRANSLATE_NOOP(
         "turnpost", "{path}: the disk does not answer; try again in a moment"
     ),
+    # files that the desk leaves out
+    "told.left.copy": QT_TRANSLATE_NOOP("turnpost", "is a second copy of {path}, left out"),
+    "told.left.other": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "is the same session as {path} with other content, left out; look which of them is right",
+    ),
+    "told.left.shut": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "is a file that a patient has handed over: take it in (the desk's page of files, or "
+        "'turnpost receive'), then move it elsewhere; taken in twice it changes nothing",
+    ),
+    "told.left.foreign": QT_TRANSLATE_NOOP("turnpost", "is no file of this program"),
+    "told.left.half": QT_TRANSLATE_NOOP(
+        "turnpost", "is not a whole JSON file; is it still being copied?"
+    ),
+    "told.left.large": QT_TRANSLATE_NOOP("turnpost", "is too large for a file of this program"),
+    "told.left.written": QT_TRANSLATE_NOOP(
+        "turnpost", "is being written just now, or was a minute ago; look again soon"
+    ),
 }
