@@ -281,6 +281,53 @@ class TestPossibleFall:
         times, heights = Path().wait(3).go(-500, 0.45).go(0, 0.5).wait(3).sampled(30)
         assert not fell(times, heights)
 
+    @settings(deadline=None)
+    @given(st.floats(0.12, 0.9), st.booleans(), RATES)
+    def test_a_fall_that_the_end_of_the_set_cuts_off_is_found_all_the_same(
+        self, before: float, lost: bool, rate: float
+    ) -> None:
+        """It takes 0.6 s and half a second to be decided; the set ends meanwhile."""
+        height = fall(TO_S - before, 1300.0, 0.6)
+        made = samples(
+            head_y_mm=height,
+            to_s=TO_S + 4.0,
+            lost=lambda t: lost and height(t) < -600,
+            rate_hz=rate,
+        )
+        (event,) = found("stand", made, "possible_fall")
+        assert TO_S - before - 0.1 <= event.start_s < event.end_s <= TO_S
+        assert event.reason == ("no_face" if lost else "")
+        assert event.said_at_s == event.decided_s <= TO_S - before + 0.6 + 0.5 + 0.3
+
+    @pytest.mark.parametrize(
+        ("begins_s", "drop", "back"),
+        [
+            (TO_S + 0.2, 1300.0, False),  # after the set: who was about it has done with it
+            (TO_S - 0.3, 420.0, False),  # into a chair
+            (TO_S - 0.3, 1300.0, True),  # up again at once
+        ],
+    )
+    def test_what_ends_with_a_set_and_is_no_fall_of_it(
+        self, begins_s: float, drop: float, back: bool
+    ) -> None:
+        down = fall(begins_s, drop, 0.6)
+        up_s = begins_s + 0.6
+        height: Curve = lambda t: down(t) * (1 - float(rise((t - up_s) / 0.4))) if back else down(t)  # noqa: E731
+        made = samples(head_y_mm=height, to_s=TO_S + 5.0)
+        assert found("stand", made, "possible_fall") == []
+
+    @pytest.mark.parametrize(("for_s", "is_found"), [(0.3, False), (0.45, True), (0.8, True)])
+    def test_where_nothing_comes_after_the_set_what_there_is_decides(
+        self, for_s: float, is_found: bool
+    ) -> None:
+        """By a quarter of a metre, as where the face is lost on its way."""
+        made = samples(head_y_mm=fall(TO_S - for_s, 1300.0, 0.6))
+        events = found("stand", made, "possible_fall")
+        assert len(events) == is_found
+        for event in events:
+            # Nobody is there any more to whom it could be said.
+            assert event.reason == "cut_off" and event.said_at_s != event.said_at_s
+
 
 def fell(times: np.ndarray, heights: np.ndarray) -> bool:
     watcher = PossibleFall()

@@ -177,6 +177,14 @@ class Conductor:
         """Steps of the set that is being done, or paused, by number; none where none has begun."""
         return tuple(self._flow.numbers) if isinstance(self._task, DoSet) else ()
 
+    @property
+    def steps_to_ask_of(self) -> Sequence[int]:
+        """Steps in which a drop of the head is to be asked about: of this set, or one just over.
+
+        What it was comes out half a second later than it is; the set may have ended meanwhile.
+        """
+        return tuple(self._flow.numbers) if self._flow.just_over else self.set_steps
+
     def refuse_set(self, reason: str) -> None:
         """The set can't begin as it is: its entry is passed over, with the reason."""
         if not isinstance(self._task, CountDown | DoSet) or self.set_begun:
@@ -206,10 +214,13 @@ class Conductor:
     def dropped(self, time_s: float, *, seen: bool) -> None:
         """The head dropped suddenly in the set: it is over, and how the person is is asked.
 
+        Also where that came out when the set had just ended otherwise.
+
         ``seen`` is False where they were lost while it dropped: who only sat down, and says to
         be fine, goes on.
         """
-        self._rest_from(time_s)
+        if not self._flow.just_over:
+            self._rest_from(time_s)
         self._task = self._going.throw(Dropped(seen=seen))
 
     def _rest_from(self, time_s: float) -> None:

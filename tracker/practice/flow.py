@@ -96,6 +96,8 @@ class SessionFlow(Asking):
         self._changed_of_set: dict[str, Any] | None = None
         #: Whether the camera has missed some of the set that goes on.
         self.count_lost = False
+        #: Whether the last set is just over, and a drop of the head in it may still come out.
+        self.just_over = False
         self.not_done: list[tuple[str, tuple[str, ...]]] = []
 
     def session(self) -> Flow:
@@ -296,12 +298,26 @@ class SessionFlow(Asking):
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
         ended_s = self.now_s
+        if dropped is None:
+            dropped = yield from self._after_set(asked, ended_s)
         if dropped is not None:
             yield from self._ask_well(dropped)
-        yield from self._ask_after(asked)
-        yield from self._watch_symptoms(asked, ended_s)
+            yield from self._ask_after(asked)
+            yield from self._watch_symptoms(asked, ended_s)
         self._known.rest_until_s = self.now_s + self._plan.rest_s
         return True
+
+    def _after_set(self, asked: Asked, ended_s: float) -> Generator[Task, Any, Dropped | None]:
+        """All that comes after a set, unless it comes out that the head dropped at its end."""
+        self.just_over = True
+        try:
+            yield from self._ask_after(asked)
+            yield from self._watch_symptoms(asked, ended_s)
+        except Dropped as found:
+            return found
+        finally:
+            self.just_over = False
+        return None
 
     def _ask_well(self, dropped: Dropped) -> Flow:
         """Ask how the person is, and end the session unless they only sat down and are fine.

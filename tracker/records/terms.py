@@ -129,6 +129,7 @@ REASONS: dict[str, str] = {
     "gaze_beside": "line of sight steadily beside the target",
     "varifocal": "bi- or varifocal glasses in nods",
     "beyond_setup": "eyes beyond the range of the set-up",
+    "cut_off": "the set ended while the head dropped",
     "no_body": "shoulders and hands not all seen",
     "eyes_not_with_finger": "eyes did not follow the finger",
     "no_setup": "no set-up",
