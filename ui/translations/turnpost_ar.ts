@@ -1877,6 +1877,11 @@
             <translation>مدى اقتراب الإصبع فعلًا (تُحسب دوراته حيث تظهر الذراع)</translation>
         </message>
         <message>
+            <source>in a try of the program: {text}</source>
+            <comment>in a try of the program: {text}</comment>
+            <translation>أثناء تجربة البرنامج: {text}</translation>
+        </message>
+        <message>
             <source>in the plan, changed in the call</source>
             <comment>in the plan, changed in the call</comment>
             <translation>في الخطة، غُيّر في المكالمة</translation>
@@ -2377,6 +2382,11 @@
             <translation>الترتيب</translation>
         </message>
         <message>
+            <source>outside any plan: {text}</source>
+            <comment>outside any plan: {text}</comment>
+            <translation>خارج أي خطة: {text}</translation>
+        </message>
+        <message>
             <source>own pace</source>
             <comment>own pace</comment>
             <translation>بسرعة المريض نفسه</translation>
@@ -2867,6 +2877,11 @@
             <translation>الخطة المعتمدة هنا تختلف عن الخطة التي سُلِّمت: {words}</translation>
         </message>
         <message>
+            <source>the set ended while the head dropped</source>
+            <comment>the set ended while the head dropped</comment>
+            <translation>انتهت المجموعة والرأس يهبط</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>
@@ -3085,6 +3100,11 @@
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
             <translation>أي ذراع، إلا إذا ظهر المعصمان عند الانحناء (وإلا فيُسأل عنها)</translation>
+        </message>
+        <message>
+            <source>who looks at the floor lowers the lids, which reads as shut eyes</source>
+            <comment>who looks at the floor lowers the lids, which reads as shut eyes</comment>
+            <translation>من ينظر إلى الأرض يخفض جفنيه، فيبدو ذلك كعينين مغمضتين</translation>
         </message>
         <message>
             <source>why</source>

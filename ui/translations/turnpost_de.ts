@@ -1877,6 +1877,11 @@
             <translation>wie nah der Finger wirklich kommt (seine Durchläufe werden gezählt, wo der Arm zu sehen ist)</translation>
         </message>
         <message>
+            <source>in a try of the program: {text}</source>
+            <comment>in a try of the program: {text}</comment>
+            <translation>bei einem Versuch mit dem Programm: {text}</translation>
+        </message>
+        <message>
             <source>in the plan, changed in the call</source>
             <comment>in the plan, changed in the call</comment>
             <translation>im Plan, im Gespräch geändert</translation>
@@ -2377,6 +2382,11 @@
             <translation>Reihenfolge</translation>
         </message>
         <message>
+            <source>outside any plan: {text}</source>
+            <comment>outside any plan: {text}</comment>
+            <translation>außerhalb jedes Plans: {text}</translation>
+        </message>
+        <message>
             <source>own pace</source>
             <comment>own pace</comment>
             <translation>eigenes Tempo</translation>
@@ -2867,6 +2877,11 @@
             <translation>Der Plan, der hier gilt, ist ein anderer als der ausgegebene: {words}</translation>
         </message>
         <message>
+            <source>the set ended while the head dropped</source>
+            <comment>the set ended while the head dropped</comment>
+            <translation>der Durchgang endete, während der Kopf absackte</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>
@@ -3085,6 +3100,11 @@
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
             <translation>welcher Arm, außer beide Handgelenke sind beim Bücken zu sehen (sonst wird danach gefragt)</translation>
+        </message>
+        <message>
+            <source>who looks at the floor lowers the lids, which reads as shut eyes</source>
+            <comment>who looks at the floor lowers the lids, which reads as shut eyes</comment>
+            <translation>wer auf den Boden schaut, senkt die Lider, und das sieht aus wie geschlossene Augen</translation>
         </message>
         <message>
             <source>why</source>

@@ -1877,6 +1877,11 @@
             <translation>hasta dónde se acerca de verdad el dedo (sus ciclos se cuentan donde se ve el brazo)</translation>
         </message>
         <message>
+            <source>in a try of the program: {text}</source>
+            <comment>in a try of the program: {text}</comment>
+            <translation>en una prueba del programa: {text}</translation>
+        </message>
+        <message>
             <source>in the plan, changed in the call</source>
             <comment>in the plan, changed in the call</comment>
             <translation>en el plan, cambiado en la llamada</translation>
@@ -2377,6 +2382,11 @@
             <translation>orden</translation>
         </message>
         <message>
+            <source>outside any plan: {text}</source>
+            <comment>outside any plan: {text}</comment>
+            <translation>fuera de todo plan: {text}</translation>
+        </message>
+        <message>
             <source>own pace</source>
             <comment>own pace</comment>
             <translation>a su propio paso</translation>
@@ -2867,6 +2877,11 @@
             <translation>El plan que vale aquí no es igual al que se entregó: {words}</translation>
         </message>
         <message>
+            <source>the set ended while the head dropped</source>
+            <comment>the set ended while the head dropped</comment>
+            <translation>la serie terminó mientras la cabeza caía</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
@@ -3085,6 +3100,11 @@
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
             <translation>qué brazo, salvo que se vean las dos muñecas al agacharse (si no, se pregunta)</translation>
+        </message>
+        <message>
+            <source>who looks at the floor lowers the lids, which reads as shut eyes</source>
+            <comment>who looks at the floor lowers the lids, which reads as shut eyes</comment>
+            <translation>quien mira al suelo baja los párpados, y eso se lee como ojos cerrados</translation>
         </message>
         <message>
             <source>why</source>
