@@ -61,6 +61,16 @@ def test_counts_are_exact_and_events_are_those_that_were_played(path: Path, rate
         assert mine.end_s == pytest.approx(theirs["end_s"], abs=2 * within)
 
 
+def test_of_who_looks_at_the_floor_it_is_not_told_how_long_the_eyes_were_shut() -> None:
+    """Lids that hang over a look down read as shut ones; sitting up it is another matter."""
+    scores = {p.stem: make_score(load_scenario(p)) for p in SCENARIOS}
+    bent, stood = judged(scores["reach-good"], 30), judged(scores["stands-good"], 30)
+    assert bent.eyes_closed_fraction["value"] is None
+    assert "lowers the lids" in bent.eyes_closed_fraction["reason"]
+    assert stood.eyes_closed_fraction["value"] is not None
+    assert bent.gaze is None and "gaze_bent" in bent.not_measured
+
+
 def _within_s(code: str, score: Score) -> float:
     """How near an event's time has to be found."""
     if code == "not_upright" and score.scenario.movement.kind == "reach":
