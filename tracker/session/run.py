@@ -32,7 +32,7 @@ from tracker.exercises.watchers import (
     off_target_limit_deg,
     tempo_of,
 )
-from tracker.exercises.watchers.falls import CUT_OFF, LOOK_ON_S, PossibleFall
+from tracker.exercises.watchers.falls import LOOK_ON_S, NOT_TO_ITS_END, PossibleFall
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -196,7 +196,7 @@ class ExerciseRun:
         falls = [e for e in self.events if e.code == PossibleFall.code]
         if not falls:
             return ""
-        return "lost" if all(e.reason in ("no_face", CUT_OFF) for e in falls) else "seen"
+        return "lost" if all(e.reason in NOT_TO_ITS_END for e in falls) else "seen"
 
     @property
     def untold(self) -> tuple[str, ...]:

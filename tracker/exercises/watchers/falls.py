@@ -13,6 +13,8 @@ from tracker.sample import Sample
 LOOK_ON_S = 1.0
 #: Why a drop is not known to its end: no more samples came of it.
 CUT_OFF = "cut_off"
+#: Reasons of a drop that was not seen to stay down.
+NOT_TO_ITS_END = frozenset({"no_face", CUT_OFF})
 
 
 class PossibleFall(Watcher):
