@@ -19,6 +19,7 @@ from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.projections import ExerciseRecord
+from tracker.session.summary import summarise
 
 Curve = Callable[[float], float]
 RATES = st.sampled_from([15, 20, 30, 60])
@@ -160,6 +161,21 @@ class TestChinDown:
     def test_a_head_turned_aside_is_another_matter(self) -> None:
         made = samples(head_yaw_deg=lambda t: 25.0 if 9 < t < 12 else 0.0)
         assert {e.code for e in run("stand", made).events} == {"head_moved"}
+
+
+class TestFartherThanAsked:
+    @pytest.mark.parametrize(
+        ("exercise", "axis"), [("stand-head-shake", "yaw"), ("head-tilts", "roll")]
+    )
+    @pytest.mark.parametrize(
+        ("asked", "told"), [([10.0, 15.0], True), ([20.0, 30.0], False), (None, False)]
+    )
+    def test_where_a_range_is_asked(
+        self, exercise: str, axis: str, asked: list[float] | None, told: bool
+    ) -> None:
+        """A therapist who limits the neck gives one; nothing is usual here."""
+        made = samples(**{f"head_{axis}_deg": lambda t: 25.0 * np.sin(np.pi * 0.6 * t)})
+        assert bool(found(exercise, made, "too_large", amplitude_deg=asked)) is told
 
 
 class TestLeftPicture:
@@ -322,8 +338,11 @@ class TestPossibleFall:
     ) -> None:
         """By a quarter of a metre, as where the face is lost on its way."""
         made = samples(head_y_mm=fall(TO_S - for_s, 1300.0, 0.6))
-        events = found("stand", made, "possible_fall")
+        record = run_samples(made, steps("stand"), SessionInfo())
+        events = [e for e in record.exercises[0].events if e.code == "possible_fall"]
         assert len(events) == is_found
+        drop = summarise(record).after_drop
+        assert (drop is not None) is is_found and (drop is None or drop["seen"] is False)
         for event in events:
             # Nobody is there any more to whom it could be said.
             assert event.reason == "cut_off" and event.said_at_s != event.said_at_s

@@ -129,6 +129,11 @@
             <translation>يُعدّ من النظر</translation>
         </message>
         <message>
+            <source>counted: hand, else vergence</source>
+            <comment>counted: hand, else vergence</comment>
+            <translation>يُعدّ من اليد، وإلا فمن تقارب العينين</translation>
+        </message>
+        <message>
             <source>counted: hands</source>
             <comment>counted: hands</comment>
             <translation>يُعدّ من اليدين</translation>
@@ -174,11 +179,6 @@
             <translation>يُعدّ من الكتفين</translation>
         </message>
         <message>
-            <source>counted: vergence</source>
-            <comment>counted: vergence</comment>
-            <translation>يُعدّ من تقارب العينين</translation>
-        </message>
-        <message>
             <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>قاعدة القيمة الأولى تحتاج أيضًا إلى الارتفاع المسموح به</translation>
@@ -222,6 +222,11 @@
             <source>{exercise} is done with the eyes closed</source>
             <comment>finding.eyes_closed</comment>
             <translation>يُؤدى {exercise} والعينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>{exercise} at {most} beats a minute is fast: at one's own pace it takes about {own}</source>
+            <comment>finding.fast</comment>
+            <translation>إيقاع {exercise} سريع: {most} من النقرات في الدقيقة، وبالإيقاع الخاص نحو {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
@@ -392,6 +397,16 @@
             <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
             <comment>finding.no_person</comment>
             <translation>لا يوجد اسم مستعار: لا يستطيع أحد أن يعرف لمن الجلسات المسلَّمة</translation>
+        </message>
+        <message>
+            <source>{exercise} asks for no range, so that nothing is held to the neck limit of {limit} degrees: give one</source>
+            <comment>finding.no_range</comment>
+            <translation>لا يطلب {exercise} مدى، فلا يقارن فيه شيء بحد الرقبة {limit} من الدرجات: حدّد مدى</translation>
+        </message>
+        <message>
+            <source>how far the head is shaken while {exercise} is held is not watched, whatever the neck limit of {limit} degrees</source>
+            <comment>finding.no_range_held</comment>
+            <translation>لا يُراقب مدى هز الرأس أثناء {exercise}، مع أن حد الرقبة {limit} من الدرجات</translation>
         </message>
         <message>
             <source>there is no stage {name} in this plan</source>

@@ -129,6 +129,11 @@
             <translation>gezählt am Blick</translation>
         </message>
         <message>
+            <source>counted: hand, else vergence</source>
+            <comment>counted: hand, else vergence</comment>
+            <translation>gezählt an der Hand, sonst an der Vergenz</translation>
+        </message>
+        <message>
             <source>counted: hands</source>
             <comment>counted: hands</comment>
             <translation>gezählt an den Händen</translation>
@@ -174,11 +179,6 @@
             <translation>gezählt an den Schultern</translation>
         </message>
         <message>
-            <source>counted: vergence</source>
-            <comment>counted: vergence</comment>
-            <translation>gezählt an der Vergenz</translation>
-        </message>
-        <message>
             <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>die Regel vom Ausgangswert braucht auch den erlaubten Anstieg</translation>
@@ -222,6 +222,11 @@
             <source>{exercise} is done with the eyes closed</source>
             <comment>finding.eyes_closed</comment>
             <translation>{exercise} wird mit geschlossenen Augen gemacht</translation>
+        </message>
+        <message>
+            <source>{exercise} at {most} beats a minute is fast: at one's own pace it takes about {own}</source>
+            <comment>finding.fast</comment>
+            <translation>{exercise} mit {most} Taktschlägen pro Minute ist schnell: im eigenen Tempo sind es etwa {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
@@ -392,6 +397,16 @@
             <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
             <comment>finding.no_person</comment>
             <translation>kein Pseudonym: Niemand kann sagen, wessen Sitzungen übergeben werden</translation>
+        </message>
+        <message>
+            <source>{exercise} asks for no range, so that nothing is held to the neck limit of {limit} degrees: give one</source>
+            <comment>finding.no_range</comment>
+            <translation>{exercise} verlangt keinen Ausschlag, also wird dabei nichts an der Grenze für den Nacken von {limit} Grad gemessen: einen angeben</translation>
+        </message>
+        <message>
+            <source>how far the head is shaken while {exercise} is held is not watched, whatever the neck limit of {limit} degrees</source>
+            <comment>finding.no_range_held</comment>
+            <translation>wie weit der Kopf bei {exercise} geschüttelt wird, wird nicht beobachtet, auch bei einer Grenze für den Nacken von {limit} Grad</translation>
         </message>
         <message>
             <source>there is no stage {name} in this plan</source>

@@ -129,6 +129,11 @@
             <translation>se cuenta por la mirada</translation>
         </message>
         <message>
+            <source>counted: hand, else vergence</source>
+            <comment>counted: hand, else vergence</comment>
+            <translation>se cuenta por la mano; si no, por la vergencia</translation>
+        </message>
+        <message>
             <source>counted: hands</source>
             <comment>counted: hands</comment>
             <translation>se cuenta por las manos</translation>
@@ -174,11 +179,6 @@
             <translation>se cuenta por los hombros</translation>
         </message>
         <message>
-            <source>counted: vergence</source>
-            <comment>counted: vergence</comment>
-            <translation>se cuenta por la vergencia</translation>
-        </message>
-        <message>
             <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>la regla del valor inicial necesita también la subida permitida</translation>
@@ -222,6 +222,11 @@
             <source>{exercise} is done with the eyes closed</source>
             <comment>finding.eyes_closed</comment>
             <translation>{exercise} se hace con los ojos cerrados</translation>
+        </message>
+        <message>
+            <source>{exercise} at {most} beats a minute is fast: at one's own pace it takes about {own}</source>
+            <comment>finding.fast</comment>
+            <translation>{exercise} a {most} golpes por minuto es rápido: al propio ritmo son unos {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
@@ -392,6 +397,16 @@
             <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
             <comment>finding.no_person</comment>
             <translation>no hay seudónimo: nadie puede saber de quién son las sesiones que se entregan</translation>
+        </message>
+        <message>
+            <source>{exercise} asks for no range, so that nothing is held to the neck limit of {limit} degrees: give one</source>
+            <comment>finding.no_range</comment>
+            <translation>{exercise} no pide amplitud, así que nada se compara con el límite del cuello de {limit} grados: indique una</translation>
+        </message>
+        <message>
+            <source>how far the head is shaken while {exercise} is held is not watched, whatever the neck limit of {limit} degrees</source>
+            <comment>finding.no_range_held</comment>
+            <translation>en {exercise} no se observa cuánto gira la cabeza de lado a lado, aunque el límite del cuello sea de {limit} grados</translation>
         </message>
         <message>
             <source>there is no stage {name} in this plan</source>
