@@ -330,10 +330,14 @@ def test_remarks_say_what_the_therapist_should_know() -> None:
         ({"exercise": "floor-reach", "tempo_bpm": 30}, ""),
         (
             {"exercise": "sit-to-stand", "ladder": [{"from_week": 2, "tempo_bpm": [24, 200]}]},
-            "ladder[0].tempo_bpm: sit-to-stand at 200 beats a minute is fast: at one's own pace it "
-            "takes about 24",
+            "ladder[0].tempo_bpm: sit-to-stand at 200 beats a minute is fast: its usual pace is "
+            "about 24",
         ),
         ({"exercise": "turns-on-target", "tempo_bpm": 200}, ""),
+        (
+            {"exercise": "stand-head-shake", "amplitude_deg": [5, 9], "tempo_bpm": 120},
+            "tempo_bpm: stand-head-shake at 120 beats",
+        ),
     ],
 )
 def test_what_is_soon_overlooked_or_mistyped_is_remarked(entry: dict[str, Any], said: str) -> None:

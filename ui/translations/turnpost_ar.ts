@@ -224,9 +224,9 @@
             <translation>يُؤدى {exercise} والعينان مغمضتان</translation>
         </message>
         <message>
-            <source>{exercise} at {most} beats a minute is fast: at one's own pace it takes about {own}</source>
+            <source>{exercise} at {most} beats a minute is fast: its usual pace is about {own}</source>
             <comment>finding.fast</comment>
-            <translation>إيقاع {exercise} سريع: {most} من النقرات في الدقيقة، وبالإيقاع الخاص نحو {own}</translation>
+            <translation>إيقاع {exercise} سريع: {most} من النقرات في الدقيقة، والمعتاد نحو {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>

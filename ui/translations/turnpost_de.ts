@@ -224,9 +224,9 @@
             <translation>{exercise} wird mit geschlossenen Augen gemacht</translation>
         </message>
         <message>
-            <source>{exercise} at {most} beats a minute is fast: at one's own pace it takes about {own}</source>
+            <source>{exercise} at {most} beats a minute is fast: its usual pace is about {own}</source>
             <comment>finding.fast</comment>
-            <translation>{exercise} mit {most} Taktschlägen pro Minute ist schnell: im eigenen Tempo sind es etwa {own}</translation>
+            <translation>{exercise} mit {most} Taktschlägen pro Minute ist schnell: üblich sind etwa {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>

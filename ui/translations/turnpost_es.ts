@@ -224,9 +224,9 @@
             <translation>{exercise} se hace con los ojos cerrados</translation>
         </message>
         <message>
-            <source>{exercise} at {most} beats a minute is fast: at one's own pace it takes about {own}</source>
+            <source>{exercise} at {most} beats a minute is fast: its usual pace is about {own}</source>
             <comment>finding.fast</comment>
-            <translation>{exercise} a {most} golpes por minuto es rápido: al propio ritmo son unos {own}</translation>
+            <translation>{exercise} a {most} golpes por minuto es rápido: lo habitual son unos {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
