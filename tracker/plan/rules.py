@@ -315,7 +315,7 @@ def _open_range_remark(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator
 def _fast_remark(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
     """A beat far from the usual pace: a figure too many is soon typed.
 
-    Not of what is done to a beat on a chair: turns with the eyes on a target grow faster on purpose.
+    Not of what is done to a beat on a chair: turns with the eyes on a target grow quicker by plan.
     """
     if not exercise.counted or (exercise.tempo_bpm is not None and exercise.posture == "sitting"):
         return
