@@ -26,6 +26,7 @@ AFTER_DROP: dict[str, str] = {
 
 #: Safety questions, and other keys of why a session ended.
 BECAUSE: dict[str, str] = {
+    "day_is_over": "an earlier session of the day had to be ended",
     "severe_headache": "sudden severe headache",
     "double_vision": "double vision",
     "slurred_speech": "slurred speech",

@@ -15,6 +15,7 @@ from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.conductor import Conductor
+from tracker.practice.earlier import DAY_IS_OVER
 from tracker.practice.tasks import (
     AskGate,
     AskScores,
@@ -44,6 +45,11 @@ _END_BPM, _END_S = 180.0, 0.99
 _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 #: Passed over by the patient's own choice: that need not be said again.
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
+
+
+def _is_explained(task: Over) -> bool:
+    """Whether it is told why a session is over before what was done is shown."""
+    return task.ended in EXPLAINED or DAY_IS_OVER in task.because
 
 
 class PlannedPart(MovedPart):
@@ -109,6 +115,7 @@ class PlannedPart(MovedPart):
             today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
+            supervised=self._as_baseline is not None,
             speaks=lambda: self.can_speak,
         )
         self._follow_task()
@@ -286,7 +293,7 @@ class PlannedPart(MovedPart):
             self._count_down(task)
         elif isinstance(task, DoSet):
             self._begin_set(task)
-        elif isinstance(task, Over) and task.ended not in EXPLAINED:
+        elif isinstance(task, Over) and not _is_explained(task):
             self._finish(task.ended)
         else:
             if isinstance(task, Over):

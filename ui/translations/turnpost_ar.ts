@@ -1327,6 +1327,11 @@
             <translation>المدى صغير جدًا</translation>
         </message>
         <message>
+            <source>an earlier session of the day had to be ended</source>
+            <comment>an earlier session of the day had to be ended</comment>
+            <translation>كان لا بد من إنهاء جلسة سابقة في ذلك اليوم</translation>
+        </message>
+        <message>
             <source>and was hurt</source>
             <comment>and was hurt</comment>
             <translation>مع إصابة</translation>
@@ -9293,6 +9298,11 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>
+        </message>
+        <message>
+            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
+            <comment>over.day_is_over</comment>
+            <translation>كان لا بد من إنهاء تمرينك مبكرًا اليوم، فلا تمرين بعده اليوم. استرح، وتابع في يوم آخر. إن قيل لك أن تتصل بأحد، فافعل ذلك أولًا.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

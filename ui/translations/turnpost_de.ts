@@ -1327,6 +1327,11 @@
             <translation>Ausschlag zu klein</translation>
         </message>
         <message>
+            <source>an earlier session of the day had to be ended</source>
+            <comment>an earlier session of the day had to be ended</comment>
+            <translation>eine frühere Sitzung des Tages musste beendet werden</translation>
+        </message>
+        <message>
             <source>and was hurt</source>
             <comment>and was hurt</comment>
             <translation>mit Verletzung</translation>
@@ -9293,6 +9298,11 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>
+        </message>
+        <message>
+            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
+            <comment>over.day_is_over</comment>
+            <translation>Ihre Übung musste heute vorzeitig enden, deshalb geht es heute nicht weiter. Ruhen Sie sich aus und üben Sie an einem anderen Tag weiter. Wenn Sie jemanden anrufen sollten, tun Sie das zuerst.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

@@ -1327,6 +1327,11 @@
             <translation>amplitud demasiado pequeña</translation>
         </message>
         <message>
+            <source>an earlier session of the day had to be ended</source>
+            <comment>an earlier session of the day had to be ended</comment>
+            <translation>una sesión anterior de ese día tuvo que terminarse</translation>
+        </message>
+        <message>
             <source>and was hurt</source>
             <comment>and was hurt</comment>
             <translation>con lesión</translation>
@@ -9293,6 +9298,11 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>
+        </message>
+        <message>
+            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
+            <comment>over.day_is_over</comment>
+            <translation>Hoy su práctica tuvo que terminar antes de tiempo, así que por hoy no hay más. Descanse y siga otro día. Si se le dijo que llamara a alguien, hágalo primero.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
