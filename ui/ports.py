@@ -107,6 +107,15 @@ class RecordingLike(Protocol):
         """Whether the head dropped suddenly in any of a set's steps."""
         ...
 
+    def dropping(self, numbers: Sequence[int]) -> bool:
+        """Whether the head drops now in one of a set's steps, and it is not decided yet."""
+        ...
+
+    @property
+    def looks_on(self) -> bool:
+        """Whether samples are of use although a set is over: a drop in it may become a fall."""
+        ...
+
     def tell_by(self, tell: Callable[[Cue], bool]) -> None:
         """Have cues given so; ``tell`` says whether the person gets to know of one."""
         ...

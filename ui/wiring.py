@@ -118,6 +118,15 @@ class Recording:
         """Whether the head dropped suddenly in any of a set's steps."""
         return self._engine.dropped(numbers)
 
+    def dropping(self, numbers: Sequence[int]) -> bool:
+        """Whether the head drops now in one of a set's steps."""
+        return self._engine.dropping(numbers)
+
+    @property
+    def looks_on(self) -> bool:
+        """Whether samples are of use although a set is over."""
+        return self._engine.looks_on
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
         self._engine.mark(name, time_s, **values)

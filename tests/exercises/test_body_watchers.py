@@ -19,6 +19,7 @@ from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.projections import ExerciseRecord
+from tracker.session.summary import summarise
 
 Curve = Callable[[float], float]
 RATES = st.sampled_from([15, 20, 30, 60])
@@ -162,6 +163,21 @@ class TestChinDown:
         assert {e.code for e in run("stand", made).events} == {"head_moved"}
 
 
+class TestFartherThanAsked:
+    @pytest.mark.parametrize(
+        ("exercise", "axis"), [("stand-head-shake", "yaw"), ("head-tilts", "roll")]
+    )
+    @pytest.mark.parametrize(
+        ("asked", "told"), [([10.0, 15.0], True), ([20.0, 30.0], False), (None, False)]
+    )
+    def test_where_a_range_is_asked(
+        self, exercise: str, axis: str, asked: list[float] | None, told: bool
+    ) -> None:
+        """A therapist who limits the neck gives one; nothing is usual here."""
+        made = samples(**{f"head_{axis}_deg": lambda t: 25.0 * np.sin(np.pi * 0.6 * t)})
+        assert bool(found(exercise, made, "too_large", amplitude_deg=asked)) is told
+
+
 class TestLeftPicture:
     @settings(deadline=None)
     @given(st.floats(5, 15), st.sampled_from([-1, 1]), st.floats(1, 4), RATES)
@@ -280,6 +296,61 @@ class TestPossibleFall:
     def test_a_quick_bow_that_comes_up_again_is_none(self) -> None:
         times, heights = Path().wait(3).go(-500, 0.45).go(0, 0.5).wait(3).sampled(30)
         assert not fell(times, heights)
+
+    @settings(deadline=None)
+    @given(st.floats(0.12, 0.9), st.booleans(), RATES)
+    def test_a_fall_that_the_end_of_the_set_cuts_off_is_found_all_the_same(
+        self, before: float, lost: bool, rate: float
+    ) -> None:
+        """It takes 0.6 s and half a second to be decided; the set ends meanwhile."""
+        height = fall(TO_S - before, 1300.0, 0.6)
+        made = samples(
+            head_y_mm=height,
+            to_s=TO_S + 4.0,
+            lost=lambda t: lost and height(t) < -600,
+            rate_hz=rate,
+        )
+        (event,) = found("stand", late(made), "possible_fall")
+        assert TO_S - before - 0.1 <= event.start_s < event.end_s <= TO_S
+        assert event.reason == ("no_face" if lost else "")
+        assert event.said_at_s == event.decided_s <= TO_S - before + 0.6 + 0.5 + 0.3
+
+    @pytest.mark.parametrize(
+        ("begins_s", "drop", "back"),
+        [
+            (TO_S + 0.2, 1300.0, False),  # after the set: who was about it has done with it
+            (TO_S - 0.3, 420.0, False),  # into a chair
+            (TO_S - 0.3, 1300.0, True),  # up again at once
+        ],
+    )
+    def test_what_ends_with_a_set_and_is_no_fall_of_it(
+        self, begins_s: float, drop: float, back: bool
+    ) -> None:
+        down = fall(begins_s, drop, 0.6)
+        up_s = begins_s + 0.6
+        height: Curve = lambda t: down(t) * (1 - float(rise((t - up_s) / 0.4))) if back else down(t)  # noqa: E731
+        made = samples(head_y_mm=height, to_s=TO_S + 5.0)
+        assert found("stand", late(made), "possible_fall") == []
+
+    @pytest.mark.parametrize(("for_s", "is_found"), [(0.3, False), (0.45, True), (0.8, True)])
+    def test_where_nothing_comes_after_the_set_what_there_is_decides(
+        self, for_s: float, is_found: bool
+    ) -> None:
+        """By a quarter of a metre, as where the face is lost on its way."""
+        made = samples(head_y_mm=fall(TO_S - for_s, 1300.0, 0.6))
+        record = run_samples(late(made), steps("stand"), SessionInfo())
+        events = [e for e in record.exercises[0].events if e.code == "possible_fall"]
+        assert len(events) == is_found
+        drop = summarise(record).after_drop
+        assert (drop is not None) is is_found and (drop is None or drop["seen"] is False)
+        for event in events:
+            # Nobody is there any more to whom it could be said.
+            assert event.reason == "cut_off" and event.said_at_s != event.said_at_s
+
+
+def late(made: list[Sample]) -> list[Sample]:
+    """The last seconds of a set, and what comes after it: nothing before is of interest."""
+    return [s for s in made if s.time_s > TO_S - 3.0]
 
 
 def fell(times: np.ndarray, heights: np.ndarray) -> bool:

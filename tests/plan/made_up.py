@@ -145,7 +145,7 @@ def _dose(rng: random.Random, entry: Data) -> None:
     if exercise.target == "sweep":
         tempos = [None, 20, 37.5, [20, 40.0], [30, 15]]
     ranges = [None, [10, 15], [1.5, 79]]
-    degrees = exercise.channel.startswith("head")
+    degrees = exercise.in_degrees
     if not held:
         _some(rng, entry, "tempo_bpm", tempos)
     if degrees:

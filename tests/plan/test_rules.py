@@ -55,6 +55,12 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ),
     ({"exercise": "moving-background", "seconds": 20}, "note: moving-background needs a note"),
     ({"exercise": "near-far", "amplitude_deg": [5, 9]}, "near-far is not measured in degrees"),
+    # Counted from the head, and in millimetres.
+    ({"exercise": "floor-reach", "amplitude_deg": [5, 9]}, "floor-reach is not measured in deg"),
+    (
+        {"exercise": "sit-to-stand", "ladder": [{"from_week": 2, "amplitude_deg": [5, 9]}]},
+        "ladder[0].amplitude_deg: sit-to-stand is not measured in degrees",
+    ),
     ({"exercise": "turns-x2", "amplitude_deg": [20, 10]}, "the least comes first, then the most"),
     ({"exercise": "turns-x2", "amplitude_deg": [20, 31]}, "beyond the neck limit of 30"),
     (
@@ -310,6 +316,38 @@ def test_remarks_say_what_the_therapist_should_know() -> None:
     assert "guideline" in starter["entries[0].note"]
     assert "seat_distance_mm" in said(parse_plan(changed("seat_distance_mm", 600)))
     assert "entries[0].ladder" in said(parse_plan(changed("starts_on", None)))
+
+
+@pytest.mark.parametrize(
+    ("entry", "said"),
+    [
+        ({"exercise": "stand-head-shake"}, "amplitude_deg: stand-head-shake asks for no range"),
+        ({"exercise": "head-tilts"}, "amplitude_deg: head-tilts asks for no range"),
+        ({"exercise": "stand", "head_shake": True}, "head_shake: how far the head is shaken"),
+        ({"exercise": "stand-head-shake", "amplitude_deg": [10, 15]}, ""),
+        ({"exercise": "stand"}, ""),
+        ({"exercise": "floor-reach", "tempo_bpm": 31}, "tempo_bpm: floor-reach at 31 beats"),
+        ({"exercise": "floor-reach", "tempo_bpm": 30}, ""),
+        (
+            {"exercise": "sit-to-stand", "ladder": [{"from_week": 2, "tempo_bpm": [24, 200]}]},
+            "ladder[0].tempo_bpm: sit-to-stand at 200 beats a minute is fast: its usual pace is "
+            "about 24",
+        ),
+        ({"exercise": "turns-on-target", "tempo_bpm": 200}, ""),
+        (
+            {"exercise": "stand-head-shake", "amplitude_deg": [5, 9], "tempo_bpm": 120},
+            "tempo_bpm: stand-head-shake at 120 beats",
+        ),
+    ],
+)
+def test_what_is_soon_overlooked_or_mistyped_is_remarked(entry: dict[str, Any], said: str) -> None:
+    made = [{"entry_id": "a", **entry}]
+    plan = parse_plan(changed("entries", made))
+    found = [f"{field_name(r.path)}: {r.text}" for r in remarks(plan)]
+    assert [f.startswith(f"entries[0].{said}") for f in found] == ([True] if said else [])
+    # Where no limit is set there is none to be kept.
+    free = remarks(plan.model_copy(update={"neck_limit_deg": None}))
+    assert not any("neck limit" in r.text for r in free)
 
 
 def test_the_starter_goes_slowly_first_where_the_programme_does() -> None:

@@ -10,12 +10,13 @@ from typing import Any
 
 import pytest
 
-from tests.practice.person import SEATED, Person, done_ids, plan_of, refused
+from tests.practice.person import ALL_NO, SEATED, Person, done_ids, plan_of, refused
 from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
+from tracker.plan.gate import SPIN
 from tracker.plan.starter import TRY_ID
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.history import load_history
-from tracker.practice.tasks import AskAfterSet, AskGate, AskSinceLast, DoSet, Task, Wait
+from tracker.practice.tasks import AskAfterSet, AskGate, AskSinceLast, DoSet, Over, Task, Wait
 from tracker.records.figures import record_of
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.stage import Step
@@ -53,6 +54,52 @@ def test_the_day_before_is_asked_about_once_and_no_morning_before_it_has_come() 
         wanted = {"rest_of_day": 1, "next_morning": 0} if asked[-1] else None
         assert since_last(found) == wanted
     assert asked == [False, False, False, True, False, True]
+
+
+ENDED: list[tuple[dict[str, Any], str]] = [
+    ({"after": {"dizziness": 6}}, "symptom_rule"),
+    ({"settle_s": None}, "symptom_rule"),
+    ({"gate": {**ALL_NO, "chest_pain": True}}, "red_flag"),
+    ({"gate": {**ALL_NO, "neck_pain": True}}, "red_flag"),
+    ({"gate": {**ALL_NO, SPIN: True}}, "stopped_unwell"),
+]
+
+
+@pytest.mark.parametrize(("answers", "ended"), ENDED)
+def test_what_was_all_for_today_stays_so_until_the_next_day(
+    answers: dict[str, Any], ended: str
+) -> None:
+    _, first = session(0, **answers)
+    assert first.ended == ended
+    again, refused_one = session(0, [first])
+    # Who comes back may need help now: that is asked first, and nothing else.
+    assert again.kinds() == ["AskGate", "Over"]
+    assert (refused_one.ended, refused_one.ended_because) == ("stopped", ["day_is_over"])
+    assert done_ids(refused_one) == []
+    need, _ = session(0, [first], gate={**ALL_NO, "blackout": True})
+    assert need.tasks[-1] == Over(ended="red_flag", because=("blackout",))
+    # Another plan makes no other day of it.
+    _, of_other = session(0, [first], plan=plan_of(SEATED, plan_id="another"))
+    assert of_other.ended_because == ["day_is_over"]
+    _, next_day = session(1, [first, refused_one])
+    assert next_day.ended == "finished" and done_ids(next_day)
+
+
+def test_what_ended_well_or_was_no_session_of_a_plan_ends_no_day() -> None:
+    _, well = session(0)
+    stopped = well.model_copy(update={"ended": "stopped"})
+    broken = well.model_copy(update={"ended": "interrupted"})
+    badly = well.model_copy(update={"ended": "stopped_unwell"})
+    # Practice outside a plan names nobody; a try and a day to come are no practice of today.
+    outside = badly.model_copy(update={"plan_id": None, "person": None})
+    a_try = badly.model_copy(update={"plan_id": TRY_ID})
+    ahead = badly.model_copy(update={"started_at": f"{DAY + timedelta(days=1)}T09:00:00"})
+    for last in (well, stopped, broken, outside, a_try, ahead):
+        assert done_ids(session(0, [last])[1])
+    # The therapist beside the person decides.
+    person = Person()
+    person.practise(PLAN, history=[badly], today=DAY, supervised=True)
+    assert done_ids(person.summary)
 
 
 def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> None:

@@ -7,12 +7,22 @@ import json
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from tests.practice.person import SEATED, SHUT, STAND, done_ids, plan_of, refused
+from tests.practice.person import (
+    ALL_NO,
+    SEATED,
+    SHUT,
+    STAND,
+    Person,
+    done_ids,
+    plan_of,
+    refused,
+)
 from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
 from tracker.errors import InputError
 from tracker.plan.model import Plan
@@ -25,7 +35,7 @@ from tracker.sample import Sample
 from tracker.session.clip_run import MeasuredClip, run_samples
 from tracker.session.engine import Engine
 from tracker.session.files import new_folder
-from tracker.session.journal import FileJournal
+from tracker.session.journal import FileJournal, MemoryJournal
 from tracker.session.live import SessionInfo
 from tracker.session.saving import save_session
 from tracker.session.stage import StageLog, Step, load_stage_log
@@ -110,6 +120,39 @@ def test_of_a_drop_in_a_clip_nobody_was_asked(
     assert row_of(found, "s").after_drop == ("not_asked" if falls else "")
     alert = record_of(found).alert
     assert ("Possible fall seen by the camera: 1; nobody was asked" in alert) is falls
+
+
+def test_a_drop_with_which_a_clip_ends_is_an_event_too(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def dropping() -> list[Sample]:
+        fell_s = TO_S - 0.35
+        late = [s for s in turns_samples() if s.time_s > TO_S - 3.0]
+        return [
+            replace(s, head_y_mm=-900.0 * min(max((s.time_s - fell_s) / 0.4, 0.0), 1.0))
+            for s in late
+        ]
+
+    posed = steps("stand-head-shake", posture="standing")
+    monkeypatch.setitem(CLIPS, "dropping", (posed, dropping))
+    monkeypatch.setitem(FOUND, "dropping", {})
+    plan = plan_of({"exercise": "stand-head-shake"})
+    found = run(plan, match_clips(plan, [clip("dropping")]), tmp_path / "s")
+    (event,) = [e for e in found.exercises[0].events if e.code == "possible_fall"]
+    assert event.start_s < TO_S and found.after_drop is not None
+    assert found.after_drop["reason"] == "not_asked" and found.after_drop["seen"] is False
+
+
+@pytest.mark.parametrize("supervised", [True, False])
+def test_a_day_that_is_over_is_over_for_clips_too(supervised: bool) -> None:
+    plan, day = plan_of({"exercise": "stand"}), date(2026, 3, 2)
+    person = Person(gate={**ALL_NO, "neck_pain": True})
+    person.practise(plan)
+    earlier = person.summary.model_copy(update={"started_at": f"{day}T09:00:00"})
+    engine = Engine(MemoryJournal(), about=SessionInfo(plan_id=plan.plan_id))
+    how: dict[str, Any] = {"history": [earlier], "today": day, "supervised": supervised}
+    over = run_plan(plan, engine, {}, measured, NO_ANSWERS, **how)
+    assert over.because == (() if supervised else ("day_is_over",))
 
 
 def alone(name: str) -> Any:

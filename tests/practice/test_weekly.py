@@ -211,8 +211,10 @@ def test_a_told_fall_that_nobody_was_called_for_stops_the_next_start(how: str) -
         found = session(later, patient, [first, left])
         assert patient.kinds() == ["AskGate", "Over"]
         assert found.ended == "red_flag" and found.ended_because == ["fall"]
-        # Told once, it is not said again.
-        assert session(later, Person(), [first, left, found]).ended == "finished"
+        # Told once, it is not said again; that day is over.
+        again = session(later, Person(), [first, left, found])
+        assert again.ended_because == ["day_is_over"]
+        assert session(later + 1, Person(), [first, left, found]).ended == "finished"
 
 
 def test_a_fall_that_was_heard_of_in_time_stays_closed() -> None:

@@ -9,7 +9,8 @@ import pytest
 
 from tests.practice.person import SEATED, plan_of
 from tests.records.rows import START, row, rows_with, set_row
-from tracker.plan.gate import CALL, EMERGENCY
+from tracker.plan.gate import CALL, EMERGENCY, SPIN
+from tracker.plan.starter import TRY_ID
 from tracker.records import telling
 from tracker.records.adherence import adherence_of
 from tracker.records.attention import Kind, Reason, reasons_of, urgency
@@ -35,6 +36,25 @@ CALM = [row(k) for k in range(10)]
 
 def test_who_practises_without_trouble_gives_no_reason() -> None:
     assert kinds(CALM) == []
+
+
+@pytest.mark.parametrize(
+    ("plan_id", "told"),
+    [("plan-7", ""), (None, "outside any plan: "), (TRY_ID, "in a try of the program: ")],
+)
+@pytest.mark.parametrize("kind", [Kind.unwell, Kind.red_flag, Kind.spin])
+@pytest.mark.parametrize("days_later", [1, 40])
+def test_what_was_in_no_session_of_a_plan_says_so(
+    plan_id: str | None, told: str, kind: Kind, days_later: int
+) -> None:
+    """U brings the safety questions there, too."""
+    ended = "red_flag" if kind == Kind.red_flag else "stopped_unwell"
+    put_first = (SPIN,) if kind == Kind.spin else ()
+    last = row(10, ended=ended, put_first=put_first, plan_id=plan_id, sets=())
+    found = reasons([*CALM, last, row(10 + days_later)])
+    (reason,) = [r for r in found if r.kind == kind]
+    assert reason.text.startswith(told or ("answered", "stopped", "ended"))
+    assert reason.older is (days_later == 40) and dated(reason)
 
 
 @pytest.mark.parametrize("question", [*EMERGENCY, *CALL])

@@ -61,6 +61,15 @@ def test_counts_are_exact_and_events_are_those_that_were_played(path: Path, rate
         assert mine.end_s == pytest.approx(theirs["end_s"], abs=2 * within)
 
 
+def test_of_who_looks_at_the_floor_it_is_not_told_how_long_the_eyes_were_shut() -> None:
+    """Lids that hang over a look down read as shut ones; where one stands it is told (above)."""
+    (path,) = [p for p in SCENARIOS if p.stem == "reach-good"]
+    bent = judged(make_score(load_scenario(path)), 15)
+    assert bent.eyes_closed_fraction["value"] is None
+    assert "lowers the lids" in bent.eyes_closed_fraction["reason"]
+    assert bent.gaze is None and "gaze_bent" in bent.not_measured
+
+
 def _within_s(code: str, score: Score) -> float:
     """How near an event's time has to be found."""
     if code == "not_upright" and score.scenario.movement.kind == "reach":

@@ -148,6 +148,13 @@ class FakeRecording:
     def dropped(self, numbers: Sequence[int]) -> Dropped:
         return self.engine.dropped(numbers)
 
+    def dropping(self, numbers: Sequence[int]) -> bool:
+        return self.engine.dropping(numbers)
+
+    @property
+    def looks_on(self) -> bool:
+        return self.engine.looks_on
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         self.engine.mark(name, time_s, **values)
 

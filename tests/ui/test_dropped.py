@@ -19,13 +19,14 @@ from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.gate import EMERGENCY, SPIN
 from tracker.plan.model import Entry
 from tracker.practice.flow import WELL_S
-from tracker.practice.tasks import AskGate, AskWell, DoSet, Over, Prepare
+from tracker.practice.tasks import AskAfterSet, AskGate, AskWell, DoSet, Over, Prepare, Wait
 from tracker.sample import Sample
 from tracker.vision.messages import Measured
 from ui import theme, words
 from ui.cards import card_of
 from ui.pages.well import WellPage
 from ui.ports import NoVoice
+from ui.session.leaving import UNSEEN_S
 from ui.session.setup import OFFERED
 from ui.session.twice import TWICE_S
 from ui.widgets.basic import Words
@@ -340,6 +341,83 @@ def test_a_window_that_stood_still_asks_however_the_set_was_left_since(
     assert over is (how == "seen")
     person.director.end_today()
     assert person.director.conductor is None or isinstance(person.director.task, Over)
+
+
+# --- as the set ends ---
+
+
+@pytest.mark.parametrize("way", ["its end", "stop", "pause"])
+@pytest.mark.parametrize("how", ["stays down", "lost", "sits"])
+def test_a_drop_that_the_end_of_the_set_cuts_off_is_asked_about(
+    begin: Begin, fake: FakeWorld, way: str, how: str
+) -> None:
+    """It takes half a second more to be told from a bow, and the set is over meanwhile."""
+    fake.voice = voice = Voice()
+    person = begin(plan_of(SHAKE.model_copy(update={"seconds": 3})))
+    into_set(person)
+    service = person.fake.service
+    now_s, step = service.time_s, person.fake.recordings[-1].live.step
+    assert step is not None
+    ends_s = step.to_s if way == "its end" else now_s + 1.5
+    fell_s = ends_s - 0.25
+    deep = 400.0 / 900.0 if how == "sits" else 1.0
+
+    def moved(time_s: float) -> Sample:
+        if how == "lost" and time_s > fell_s + 0.35:
+            return Sample(time_s, reason="no_face")
+        made = falling_from(fell_s)(time_s)
+        return replace(made, head_y_mm=deep * made.head_y_mm, neck_y_mm=deep * made.neck_y_mm)
+
+    person.measured(ends_s - now_s - 0.02, moved)
+    assert isinstance(person.director.task, DoSet)
+    if way == "stop":
+        person.press(Qt.Key.Key_Escape)
+        assert isinstance(person.director.task, AskAfterSet), "a stop is one at once"
+    elif way == "pause":
+        person.press(SPACE)
+    person.measured(0.4, moved)
+    assert isinstance(person.director.task, DoSet) is (way == "pause")
+    voice.spoken.clear()
+    person.measured(1.5, moved)
+    assert isinstance(person.director.task, AskWell) is (how != "sits")
+    if how == "sits":
+        return
+    assert any(t.startswith("Are you all right?") for t in voice.texts)
+    if way != "pause":
+        # What was on its way to the question before is no answer to this one.
+        page: Any = person.window.pages["well"]
+        person.press("1")
+        page.options["fine"].click()
+        assert isinstance(person.director.task, AskWell)
+        person.wait(UNSEEN_S)
+    person.press("1")
+    if how == "stays down":
+        assert person.director.task == Over(ended="possible_fall", because=("fine",))
+    else:
+        # Asked once, and what comes after the set comes as ever.
+        person.answer_set()
+        person.measured(2.0, still)
+        assert isinstance(person.director.task, Wait)
+        person.director.end_today()
+    person.choose("Show what I did") if how == "stays down" else None
+    saved = person.director.saved
+    assert saved is not None
+    (done,) = saved.summary["exercises"]
+    (event,) = [e for e in done["events"] if e["code"] == "possible_fall"]
+    assert done["after_drop"]["value"] == "fine"
+    assert event["start_s"] < event["end_s"] <= ends_s + 0.4
+
+
+def test_who_ends_for_today_while_the_head_drops_is_asked(begin: Begin) -> None:
+    """No more would be seen of it then."""
+    person = begin(plan_of(SHAKE))
+    into_set(person)
+    fell_s = person.fake.service.time_s + 5.0
+    person.measured(5.5, falling_from(fell_s))
+    assert isinstance(person.director.task, DoSet)
+    person.director.end_today()
+    person.settle()
+    assert isinstance(person.director.task, AskWell)
 
 
 # --- who drops out of the picture ---

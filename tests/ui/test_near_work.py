@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt
 
 from tests.ui.fakes import FakeWorld, seen
 from tests.ui.patient import ENTER, SPACE, TURNS, Person, day_ago, plan_of
+from tests.ui.pictures import keep
 from tests.ui.test_planned_pages import offered, said
 from tracker.plan.model import Entry
 from tracker.practice.tasks import (
@@ -18,6 +19,7 @@ from tracker.practice.tasks import (
     AskScores,
     AskSinceLast,
     DoSet,
+    Over,
     Prepare,
     Settle,
     ShowToday,
@@ -102,6 +104,21 @@ def test_what_was_seen_double_in_today_waits_and_says_why(begin: Begin, fake: Fa
     task = person.director.task
     assert isinstance(task, Prepare) and task.asked is not None
     assert task.asked.exercise.id == "turns-on-target"
+
+
+def test_a_day_that_was_over_is_not_begun_again_and_it_is_said_why(
+    begin: Begin, fake: FakeWorld
+) -> None:
+    ended = {"started_at": f"{date.today()}T00:00:01", "ended": "symptom_rule"}
+    fake.history.append(day_ago("p1").model_copy(update=ended))
+    person = begin(plan_of(TURNS))
+    person.none_of_these()
+    assert person.director.task == Over(ended="stopped", because=("day_is_over",))
+    assert "there is no more of it today" in said(person)
+    keep(person.window, "near/day-is-over")
+    person.choose("Show what I did")
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended_because"] == ["day_is_over"]
 
 
 def exercise_of(exercise: str, clarity: str) -> dict[str, Any]:

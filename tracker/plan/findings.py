@@ -103,6 +103,11 @@ MESSAGES: dict[str, str] = {
     "near_seat": "nearer than the usual {usual} mm",
     "long_stage": "takes about {minutes} minutes, more than {most}",
     "note_wanted": "a note is asked for with {exercise}: {why}",
+    "no_range": "{exercise} asks for no range, so that nothing is held to the neck limit of "
+    "{limit} degrees: give one",
+    "no_range_held": "how far the head is shaken while {exercise} is held is not watched, whatever "
+    "the neck limit of {limit} degrees",
+    "fast": "{exercise} at {most} beats a minute is fast: its usual pace is about {own}",
     "weeks_from_when": "counts weeks, but the day it begins on is not set (starts_on)",
     # the guideline's minutes a day
     "guideline_none": "the guideline names no figure for this kind of loss",

@@ -36,6 +36,10 @@ STAGE_MINUTES = 15.0
 #: further than for a far target (J Otolaryngol HNS 2015 44:29).
 SEAT_LEAST_MM = 750.0
 
+#: So many times the usual pace is a beat that is asked about (own choice): of stands 72 a minute,
+#: where 53 are five in 11.4 s, as fast as is safe and average from 60 on (Bohannon 2006).
+FAST_IS = 3.0
+
 #: Option -> field that asks for it.
 _OPTION_FIELDS: dict[Option, str] = {
     "eyes_closed": "eyes",
@@ -143,7 +147,7 @@ def _dose_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
             yield Finding.of(where, "tempo_to_follow", exercise=exercise.id, most=PURSUIT_MOST_BPM)
         if part.amplitude_deg is None:
             continue
-        if not exercise.channel.startswith("head"):
+        if not exercise.in_degrees:
             yield Finding.of((*at, "amplitude_deg"), "no_degrees", exercise=exercise.id)
         elif part.amplitude_deg[0] > part.amplitude_deg[1]:
             yield Finding((*at, "amplitude_deg"), "least_first")
@@ -291,6 +295,36 @@ def _entry_remarks(plan: Plan) -> Iterator[Finding]:
             )
         if entry.ladder and plan.starts_on is None:
             yield Finding(("entries", k, "ladder"), "weeks_from_when")
+        for finding in (*_open_range_remark(plan, entry, exercise), *_fast_remark(entry, exercise)):
+            yield replace(finding, path=("entries", k, *finding.path))
+
+
+def _open_range_remark(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:
+    """A neck limit that nothing of the entry is held to: no range is asked, so none is watched."""
+    limit = neck_limit_deg(plan, exercise)
+    turns = exercise.in_degrees or asked_of(entry).head_shake
+    weeks = (1, *(rung.from_week for rung in entry.ladder))
+    if limit is None or not turns or all(asked_of(entry, w).amplitude_deg for w in weeks):
+        return
+    field, key = ("amplitude_deg", "no_range")
+    if not exercise.in_degrees:
+        field, key = ("head_shake", "no_range_held")
+    yield Finding.of((field,), key, exercise=exercise.id, limit=limit)
+
+
+def _fast_remark(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
+    """A beat far from the usual pace: a figure too many is soon typed.
+
+    Not of what is done to a beat on a chair: turns with the eyes on a target grow quicker by plan.
+    """
+    if not exercise.counted or (exercise.tempo_bpm is not None and exercise.posture == "sitting"):
+        return
+    for at, part in _parts(entry):
+        own = round(exercise.tempo_bpm or exercise.own_pace_bpm)
+        if part.tempo_bpm is not None and fastest_bpm(part.tempo_bpm) > FAST_IS * own:
+            most = float(fastest_bpm(part.tempo_bpm))
+            where: Path = (*at, "tempo_bpm")
+            yield Finding.of(where, "fast", exercise=exercise.id, most=most, own=float(own))
 
 
 def is_cleared(plan: Plan) -> bool:

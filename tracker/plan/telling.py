@@ -31,7 +31,7 @@ _COUNTED_FROM = {
     "eye_yaw": "counted: gaze",
     "eye_pitch": "counted: gaze",
     "eye_sweep": "counted: gaze",
-    "eye_vergence": "counted: vergence",
+    "eye_vergence": "counted: hand, else vergence",
     "neck_sideways": "counted: neck point sideways",
     "neck_fore_aft": "counted: neck point fore and aft",
     "shoulder_lift": "counted: shoulders",

@@ -17,6 +17,7 @@ session (``attended=True``) waits for each answer, and nothing begins without.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 from typing import Any, Literal
 
@@ -77,6 +78,9 @@ class Conductor:
         Entry -> why it can't be done today whatever is answered (``no_clip``).
     attended
         Whether somebody is there to answer (see above).
+    supervised
+        Whether the therapist sits beside the person, and decides if another session that had to
+        be ended today is the end for today.
     speaks
         Whether words can be spoken here: what is spoken through needs them, or a reader.
     countdown_s, standing_countdown_s
@@ -94,6 +98,7 @@ class Conductor:
         stage_id: str | None = None,
         absent: Mapping[str, str] | None = None,
         attended: bool = True,
+        supervised: bool = False,
         speaks: Callable[[], bool] = lambda: True,
         countdown_s: float = COUNTDOWN_S,
         standing_countdown_s: float = STANDING_COUNTDOWN_S,
@@ -101,6 +106,9 @@ class Conductor:
         if stage_id is not None:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
+        earlier = Earlier() if today is None or a_try else earlier_of(history, today)
+        if supervised:
+            earlier = replace(earlier, day_is_over=False)
         self._begin = recorder.begin
         self._step: Step | None = None
         self._flow = SessionFlow(
@@ -112,7 +120,7 @@ class Conductor:
             absent=dict(absent or {}),
             attended=attended,
             countdown_s=(countdown_s, standing_countdown_s),
-            earlier=Earlier() if today is None or a_try else earlier_of(history, today),
+            earlier=earlier,
         )
         self._flow.speaks = speaks
         self._going = self._flow.session()
@@ -177,6 +185,14 @@ class Conductor:
         """Steps of the set that is being done, or paused, by number; none where none has begun."""
         return tuple(self._flow.numbers) if isinstance(self._task, DoSet) else ()
 
+    @property
+    def steps_to_ask_of(self) -> Sequence[int]:
+        """Steps in which a drop of the head is to be asked about: of this set, or one just over.
+
+        What it was comes out half a second later than it is; the set may have ended meanwhile.
+        """
+        return tuple(self._flow.numbers) if self._flow.just_over else self.set_steps
+
     def refuse_set(self, reason: str) -> None:
         """The set can't begin as it is: its entry is passed over, with the reason."""
         if not isinstance(self._task, CountDown | DoSet) or self.set_begun:
@@ -206,10 +222,13 @@ class Conductor:
     def dropped(self, time_s: float, *, seen: bool) -> None:
         """The head dropped suddenly in the set: it is over, and how the person is is asked.
 
+        Also where that came out when the set had just ended otherwise.
+
         ``seen`` is False where they were lost while it dropped: who only sat down, and says to
         be fine, goes on.
         """
-        self._rest_from(time_s)
+        if not self._flow.just_over:
+            self._rest_from(time_s)
         self._task = self._going.throw(Dropped(seen=seen))
 
     def _rest_from(self, time_s: float) -> None:

@@ -7,8 +7,12 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.week import Week, dated_before, week_before
 from tracker.session.summary_file import Summary
+
+#: Why a session ends before anything is done: an earlier one of today had to be ended.
+DAY_IS_OVER = "day_is_over"
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +27,9 @@ class Earlier:
         Whether it is time to ask how a day of practice went on, and the morning after it.
     doubled
         Exercises in near work that were seen double in today.
+    day_is_over
+        Whether a session of today had to be ended: by a symptom rule, a safety question, a
+        possible fall, or who felt unwell. "That is all for today" was said then.
     lengths_mm
         Exercise, posture and length (``distance``, ``spacing``) -> what it was the last time
         that the exercise was done with marks on a wall.
@@ -31,6 +38,7 @@ class Earlier:
     week: Week = field(default_factory=Week)
     ask_since_last: bool = False
     doubled: frozenset[str] = frozenset()
+    day_is_over: bool = False
     lengths_mm: Mapping[tuple[str, str, str], float] = field(default_factory=dict)
 
 
@@ -63,6 +71,7 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
             for e in s.exercises
             if _is_near(e.exercise) and e.clarity.get("value") == "double"
         ),
+        day_is_over=any(s.ended in ENDED_BADLY for s in of_today),
         lengths_mm=_lengths_mm([s for _, s in dated]),
     )
 

@@ -22,7 +22,7 @@ from tracker.practice.asking import (
     picked,
 )
 from tracker.practice.changing import Changed
-from tracker.practice.earlier import Earlier
+from tracker.practice.earlier import DAY_IS_OVER, Earlier
 from tracker.practice.tasks import (
     ANEW,
     AskAfterSet,
@@ -96,6 +96,8 @@ class SessionFlow(Asking):
         self._changed_of_set: dict[str, Any] | None = None
         #: Whether the camera has missed some of the set that goes on.
         self.count_lost = False
+        #: Whether the last set is just over, and a drop of the head in it may still come out.
+        self.just_over = False
         self.not_done: list[tuple[str, tuple[str, ...]]] = []
 
     def session(self) -> Flow:
@@ -125,7 +127,10 @@ class SessionFlow(Asking):
 
     def _practice(self) -> Flow:
         self._tell_outside()
+        # Who comes back although it was all for today may need help now.
         yield from self._ask_gate("start")
+        if self._earlier.day_is_over and not self._earlier.week.fall_open:
+            raise End("stopped", (DAY_IS_OVER,))
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:
             yield from self._ask_since_last()
@@ -296,12 +301,26 @@ class SessionFlow(Asking):
                 self._left = self._left[1:]
             self._of_set("support", self._about_support(asked))
         ended_s = self.now_s
+        if dropped is None:
+            dropped = yield from self._after_set(asked, ended_s)
         if dropped is not None:
             yield from self._ask_well(dropped)
-        yield from self._ask_after(asked)
-        yield from self._watch_symptoms(asked, ended_s)
+            yield from self._ask_after(asked)
+            yield from self._watch_symptoms(asked, ended_s)
         self._known.rest_until_s = self.now_s + self._plan.rest_s
         return True
+
+    def _after_set(self, asked: Asked, ended_s: float) -> Generator[Task, Any, Dropped | None]:
+        """All that comes after a set, unless it comes out that the head dropped at its end."""
+        self.just_over = True
+        try:
+            yield from self._ask_after(asked)
+            yield from self._watch_symptoms(asked, ended_s)
+        except Dropped as found:
+            return found
+        finally:
+            self.just_over = False
+        return None
 
     def _ask_well(self, dropped: Dropped) -> Flow:
         """Ask how the person is, and end the session unless they only sat down and are fine.

@@ -212,8 +212,11 @@ def _from_sessions(
     what: Callable[[SessionRow], str],
     grave: Callable[[SessionRow], tuple[bool, ...]] = lambda _: (),
 ) -> Reason | None:
-    """One line for all sessions of which something is so; of the gravest the newest is told."""
-    told = [(r, text) for r in rows if (text := what(r))]
+    """One line for all sessions of which something is so; of the gravest the newest is told.
+
+    Where it was in none of a plan, it says so: nothing was prescribed then, nor asked before.
+    """
+    told = [(r, telling.outside(r.plan_id, text)) for r in rows if (text := what(r))]
     if not told:
         return None
     most = max(grave(r) for r, _ in told)

@@ -9,6 +9,7 @@ from typing import Any
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.guideline import gaze_minutes_a_day, quoted_minutes
 from tracker.plan.model import Plan
+from tracker.plan.starter import TRY_ID
 from tracker.plan.telling import rung_words
 from tracker.records import terms
 from tracker.records.adherence import Adherence
@@ -47,6 +48,13 @@ def after_drop(key: str) -> str:
 def ended(key: str) -> str:
     """How a session ended."""
     return terms.word(terms.ENDED, key)
+
+
+def outside(plan_id: str | None, text: str) -> str:
+    """What is told of a session, with the words that it was none of a plan if it was none."""
+    if plan_id is None:
+        return f"outside any plan: {text}"
+    return f"in a try of the program: {text}" if plan_id == TRY_ID else text
 
 
 def flag(key: str) -> str:

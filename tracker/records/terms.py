@@ -26,6 +26,7 @@ AFTER_DROP: dict[str, str] = {
 
 #: Safety questions, and other keys of why a session ended.
 BECAUSE: dict[str, str] = {
+    "day_is_over": "an earlier session of the day had to be ended",
     "severe_headache": "sudden severe headache",
     "double_vision": "double vision",
     "slurred_speech": "slurred speech",
@@ -129,6 +130,7 @@ REASONS: dict[str, str] = {
     "gaze_beside": "line of sight steadily beside the target",
     "varifocal": "bi- or varifocal glasses in nods",
     "beyond_setup": "eyes beyond the range of the set-up",
+    "cut_off": "the set ended while the head dropped",
     "no_body": "shoulders and hands not all seen",
     "eyes_not_with_finger": "eyes did not follow the finger",
     "no_setup": "no set-up",

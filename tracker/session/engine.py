@@ -13,7 +13,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import CATALOGUE, find_exercise
 from tracker.exercises.events import Cue
-from tracker.motion.speed import SpeedEstimator
+from tracker.motion.speed import LOOK_AHEAD_S, SpeedEstimator
 from tracker.sample import Reach, Sample
 from tracker.session.at_target import gaze_error_at_target_deg
 from tracker.session.derive import VARIFOCAL, completed, gaze_error_deg, rounded
@@ -127,6 +127,15 @@ class Engine:
         found: set[Dropped] = {self._runs[n].dropped for n in numbers if n in self._runs}
         return "seen" if "seen" in found else "lost" if "lost" in found else ""
 
+    def dropping(self, numbers: Sequence[int]) -> bool:
+        """Whether the head drops now in one of a set's steps, and it is not decided yet."""
+        return any(self._runs[n].dropping for n in numbers if n in self._runs)
+
+    @property
+    def looks_on(self) -> bool:
+        """Whether samples are of use although a step is over: a drop in it may become a fall."""
+        return any(run.looks_on for run in self._runs.values())
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something is worth a place in time."""
         self._journal.append({"kind": "mark", "name": name, "time_s": time_s} | values)
@@ -156,6 +165,8 @@ class Engine:
         run = self._run(number) if number is not None else None
         if run is not None:
             run.wait(self._now_s)
+        for over in self._runs.values():
+            over.look_on(self._now_s)
 
     def finish(self, ended: str = "finished") -> None:
         """End the session: everything held back is judged, and the journal gets its end."""
@@ -167,6 +178,8 @@ class Engine:
         for number, step in enumerate(self._steps):
             if step.from_s < end_s:
                 self._end(number, min(self._end_of(number), end_s))
+        for run in self._runs.values():
+            run.give_up()
         self._finished = True
         self._journal.append(
             {"kind": "end", "time_s": end_s if isfinite(end_s) else None, "ended": ended}
@@ -241,6 +254,8 @@ class Engine:
         if run is not None:
             run.feed(sample)
             self._last_cue_s = run.last_cue_s
+        for over in self._runs.values():
+            over.look_on(sample.time_s + LOOK_AHEAD_S, sample)
 
     def _withheld(self, step: Step | None) -> str:
         """Why the line of sight is not believed in a step, or empty.

@@ -245,8 +245,19 @@ def stillness(samples: Sequence[Sample]) -> Figure:
     }
 
 
-def eyes_closed_fraction(samples: Sequence[Sample]) -> Figure:
-    """Share of the measured samples in which the eyes were shut, blinks included."""
+#: Why it is not told how long the eyes were shut. In a film of a rendered
+#: body that bends down with open eyes, 14 of the 22 pictures read as shut eyes were of looks down
+#: (7 % of all told, 4 % of them falsely); the others were its blinks.
+LOOKS_DOWN = "who looks at the floor lowers the lids, which reads as shut eyes"
+
+
+def eyes_closed_fraction(samples: Sequence[Sample], *, looks_down: bool = False) -> Figure:
+    """Share of the measured samples in which the eyes were shut, blinks included.
+
+    Not told where one ``looks_down`` to the floor as asked.
+    """
+    if looks_down:
+        return {"value": None, "n": 0, "reason": LOOKS_DOWN}
     known = [s.eye_open for s in samples if isfinite(s.eye_open)]
     if not known:
         return {"value": None, "n": 0, "reason": "the lids were not measured"}

@@ -32,7 +32,7 @@ from tracker.exercises.watchers import (
     off_target_limit_deg,
     tempo_of,
 )
-from tracker.exercises.watchers.falls import PossibleFall
+from tracker.exercises.watchers.falls import LOOK_ON_S, NOT_TO_ITS_END, PossibleFall
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -95,6 +95,9 @@ class ExerciseRun:
             for spec in (_suited(s, gaze_error_deg) for s in _watchers(step, exercise))
             if spec is not None and spec.name not in _not_watched(step, exercise)
         ]
+        self._ended_s = nan
+        #: What still looks whether a drop of the head becomes a fall, the step being over.
+        self._looking: PossibleFall | None = None
         self._arms = ArmsOfBends() if exercise.channel == "head_reach" else None
         self._open: dict[str, int] = {}
         self._last_s = step.from_s
@@ -144,8 +147,48 @@ class ExerciseRun:
         self.wait(time_s)
         for turn in self.counter.finish():
             self._take(turn, time_s)
+        self._ended_s = time_s
         for watcher in self._watchers:
-            self._note(watcher, watcher.finish(time_s), time_s)
+            if isinstance(watcher, PossibleFall) and not watcher.on:
+                watcher.look_on(time_s)
+                self._looking = watcher
+            else:
+                self._note(watcher, watcher.finish(time_s), time_s)
+
+    @property
+    def looks_on(self) -> bool:
+        """Whether what comes after the step's end is of use: a drop in it may become a fall."""
+        if isfinite(self._ended_s):
+            return self._looking is not None
+        return any(isinstance(w, PossibleFall) for w in self._watchers)
+
+    def look_on(self, now_s: float, sample: Sample | None = None) -> None:
+        """Look whether a drop that began in the step becomes a fall; ``None``: nothing came."""
+        watcher = self._looking
+        if watcher is None:
+            return
+        changes = watcher.wait(now_s) if sample is None else watcher.feed(sample)
+        self._note(watcher, changes, now_s)
+        if watcher.on or (not watcher.undecided and now_s - self._ended_s >= LOOK_ON_S):
+            self._look_no_more(watcher, now_s)
+
+    def give_up(self) -> None:
+        """No more comes: a drop that is not decided is, by what was seen of it."""
+        watcher = self._looking
+        if watcher is not None:
+            # Nobody is there any more to whom it could be said.
+            self._note(watcher, watcher.give_up(), self._ended_s, said=False)
+            self._look_no_more(watcher, self._ended_s)
+
+    def _look_no_more(self, watcher: PossibleFall, now_s: float) -> None:
+        """What was found lasts to the end of the step that it is of."""
+        self._note(watcher, watcher.finish(self._ended_s), now_s)
+        self._looking = None
+
+    @property
+    def dropping(self) -> bool:
+        """Whether the head drops now, deep enough if no more came of it."""
+        return any(isinstance(w, PossibleFall) and w.cut_short for w in self._watchers)
 
     @property
     def dropped(self) -> Dropped:
@@ -153,7 +196,7 @@ class ExerciseRun:
         falls = [e for e in self.events if e.code == PossibleFall.code]
         if not falls:
             return ""
-        return "lost" if all(e.reason == "no_face" for e in falls) else "seen"
+        return "lost" if all(e.reason in NOT_TO_ITS_END for e in falls) else "seen"
 
     @property
     def untold(self) -> tuple[str, ...]:
@@ -180,7 +223,9 @@ class ExerciseRun:
             self._note(watcher, watcher.turn(turn, asked), time_s + LOOK_AHEAD_S)
         self._say(time_s + LOOK_AHEAD_S)
 
-    def _note(self, watcher: Watcher, changes: list[Change], now_s: float) -> None:
+    def _note(
+        self, watcher: Watcher, changes: list[Change], now_s: float, *, said: bool = True
+    ) -> None:
         for change in changes:
             if change.began:
                 start_s = max(change.time_s, self.step.from_s)
@@ -189,7 +234,7 @@ class ExerciseRun:
                     Event(watcher.code, start_s, decided_s=now_s, reason=change.reason)
                 )
                 self._write(len(self.events) - 1)
-                if watcher.code in AT_ONCE and not self._worse_is_on(watcher.code):
+                if said and watcher.code in AT_ONCE and not self._worse_is_on(watcher.code):
                     self._speak(len(self.events) - 1, now_s)
             elif watcher.code in self._open:
                 index = self._open.pop(watcher.code)

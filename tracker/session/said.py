@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from tracker.exercises.watchers.falls import PossibleFall
+from tracker.exercises.watchers.falls import NOT_TO_ITS_END, PossibleFall
 from tracker.session.journal_line import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
@@ -88,7 +88,7 @@ def after_drop_of(record: SessionRecord) -> dict[str, Any] | None:
     found = record.answers.get(AFTER_DROP)
     if not isinstance(found, Mapping):
         drops = [e for x in record.exercises for e in x.events if e.code == PossibleFall.code]
-        seen = any(e.reason != "no_face" for e in drops)
+        seen = any(e.reason not in NOT_TO_ITS_END for e in drops)
         unasked = {"value": None, "reason": UNASKED, "seconds": None, "seen": seen}
         return unasked if drops else None
     return _drop_answer(found)

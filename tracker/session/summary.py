@@ -167,7 +167,9 @@ def exercise_summary(
         body=movement if by_place else None,
         hand=hand,
         stillness=figures.stillness(samples) if exercise.head_still else None,
-        eyes_closed_fraction=figures.eyes_closed_fraction(samples),
+        eyes_closed_fraction=figures.eyes_closed_fraction(
+            samples, looks_down="gaze_bent" in exercise.not_measured
+        ),
         sway=_sway(record, exercise, stated),
         events=[_event_row(e) for e in sorted(record.events, key=lambda e: e.start_s)],
         repetitions_list=figures.repetition_rows(turns, channel.turns_each, withheld(movement)),

@@ -179,6 +179,7 @@ def _session(
                 today=today,
                 week=week_of(plan, today),
                 stage_id=stage_id,
+                supervised=about.baseline,
             )
         if journal.fault:
             # What didn't reach the disk is missing: a summary of the rest would look whole.

@@ -20,6 +20,7 @@ from tracker.records.of_target import ARRIVALS, ARRIVED, LEFT_OUT, OFF, WALL, WA
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
 from tracker.session.arrivals import NEVER_AT_REST, NO_TARGETS, TOO_COARSE
+from tracker.session.figures import LOOKS_DOWN
 from tracker.session.reckoned import FAR, NO_SETUP
 from tracker.session.uncertain import (
     FASTER_ASKED,
@@ -68,6 +69,8 @@ _SENTENCES = (
     "{count} plan files differ and start on the same day: the newest file is taken",
     "the plan taken differs from the one handed out: {words}",
     "older: {text}",
+    "outside any plan: {text}",
+    "in a try of the program: {text}",
     "{text} ({count} sessions, the last one shown)",
     "{text} ({count} sessions, the gravest one shown)",
     # practice
@@ -232,6 +235,7 @@ _SENTENCES = (
     "no throw was counted",
     "the head was not measured",
     "the lids were not measured",
+    LOOKS_DOWN,
     "the line of sight was not measured",
     "gaze and target were never measured together",
     "the place of the target isn't known",

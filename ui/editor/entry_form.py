@@ -98,7 +98,7 @@ def _dose_rows(at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:
             say("edit.tempo.usual", usual=pace),
             say(key, usual=pace, source=source),
         )
-    if exercise.channel.startswith("head") or entry.get("amplitude_deg") is not None:
+    if exercise.in_degrees or entry.get("amplitude_deg") is not None:
         yield Row((*at, "amplitude_deg"), "pair", say("edit.range"), _usual_range(exercise))
 
 
@@ -133,7 +133,7 @@ def _tempo(path: Path, label: str, unset: str, text: str = "") -> Row:
 def _ladder_rows(at: Path, entry: Data, exercise: Exercise) -> Iterator[Row]:
     say = words.say
     has_tempo = exercise.channel != HELD
-    has_range = exercise.channel.startswith("head")
+    has_range = exercise.in_degrees
     can = has_tempo or has_range
     yield Row((*at, "ladder"), "note", text=say(f"edit.ladder.{'how' if can else 'held'}"))
     for k, rung in enumerate(entry.get("ladder", [])):

@@ -55,7 +55,7 @@ class WellPage(Page):
         # Figures of any script: a keyboard may write its own.
         answer = dict(KEYS).get(int(text)) if text.isdecimal() else None
         plain = not event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier
-        if answer is None or not plain or event.isAutoRepeat():
+        if answer is None or not plain or event.isAutoRepeat() or self._held:
             super().keyPressEvent(event)
             return
         self.answered.emit(answer)

@@ -9,6 +9,7 @@ job beside the window.
 from __future__ import annotations
 
 from calibration.parts import part_of
+from tracker.practice.tasks import DoSet
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
 from ui.ports import CameraChoice, ClipPlan
@@ -297,9 +298,18 @@ class Director(LeavingPart):
             self._begin_steps(sample.time_s)
             self._recording.feed(sample)
             self._look_for_stop(sample)
+        elif self._recording is not None and self._looks_on():
+            self._recording.feed(sample)
         elif self.phase == Phase.mark:
             self._look_at_mark(sample)
         self._go_on(sample.time_s)
+
+    def _looks_on(self) -> bool:
+        """Whether a drop of the head that the end of a set has cut off may still come out."""
+        recording, conductor = self._recording, self.conductor
+        if self.phase != Phase.asking or recording is None or conductor is None:
+            return False
+        return not isinstance(conductor.task, DoSet) and recording.looks_on
 
     def _see_reach(self, facing_deg: tuple[float, float] | None) -> None:
         asked = self.asked

@@ -44,8 +44,8 @@ class LeavingPart(UnwellPart):
     def takes_no_answer(self) -> bool:
         """Whether the page takes no answer yet: a key or a click was on its way to the one before.
 
-        So it is after a set, which a pause may have been meant for, and where the question whether
-        this is all for today has given way.
+        So it is after a set, which a pause may have been meant for, and where another question
+        has given way.
         """
         after_set = isinstance(self.task, AskAfterSet)
         return self.came_unseen and (after_set or self._over_question)
@@ -57,7 +57,9 @@ class LeavingPart(UnwellPart):
     def _note_page(self, before: tuple[Phase, Task | None], *, asked: bool) -> None:
         """Time went on, and the page may be another than before; ``asked`` if one was over it."""
         if self._page_now != before:
-            self._came_there, self._over_question = self._page_now, asked
+            # A drop may come out over the questions after the set that it has ended with.
+            over = isinstance(self.task, AskWell) and isinstance(before[1], AskAfterSet)
+            self._came_there, self._over_question = self._page_now, asked or over
             self._came.happens(self.clock())
             self._changed()
 

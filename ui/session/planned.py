@@ -15,6 +15,7 @@ from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.conductor import Conductor
+from tracker.practice.earlier import DAY_IS_OVER
 from tracker.practice.tasks import (
     AskGate,
     AskScores,
@@ -44,6 +45,11 @@ _END_BPM, _END_S = 180.0, 0.99
 _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 #: Passed over by the patient's own choice: that need not be said again.
 _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
+
+
+def _is_explained(task: Over) -> bool:
+    """Whether it is told why a session is over before what was done is shown."""
+    return task.ended in EXPLAINED or DAY_IS_OVER in task.because
 
 
 class PlannedPart(MovedPart):
@@ -109,6 +115,7 @@ class PlannedPart(MovedPart):
             today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
+            supervised=self._as_baseline is not None,
             speaks=lambda: self.can_speak,
         )
         self._follow_task()
@@ -255,7 +262,7 @@ class PlannedPart(MovedPart):
 
     def end_today(self, ended: str = "stopped") -> None:
         """End the session, from within a set too; what was done is saved."""
-        if self.conductor is None or self._asked_if_well():
+        if self.conductor is None or self._asked_if_well(leaving=True):
             return
         self._stop_all("say.stopped" if ended == "stopped" else "")
         self.conductor.stop(ended)
@@ -286,7 +293,7 @@ class PlannedPart(MovedPart):
             self._count_down(task)
         elif isinstance(task, DoSet):
             self._begin_set(task)
-        elif isinstance(task, Over) and task.ended not in EXPLAINED:
+        elif isinstance(task, Over) and not _is_explained(task):
             self._finish(task.ended)
         else:
             if isinstance(task, Over):
@@ -352,7 +359,7 @@ class PlannedPart(MovedPart):
             return
         now_s, before = self.now_s, conductor.task
         self._say_fall_again()
-        if isinstance(before, DoSet) and self._dropped() and self._asked_if_well():
+        if self._dropped() and self._asked_if_well():
             return
         if self._must_be_still(before):
             self.refuse_set("still_screen")
@@ -389,9 +396,10 @@ class PlannedPart(MovedPart):
     def _ask_if_well(self, *, seen: bool) -> None:
         """Nothing is asked for any more; how the person is stands on the screen and is said."""
         entry, conductor = self.entry, self.conductor
-        if conductor is None or not isinstance(conductor.task, DoSet):
+        if conductor is None or not conductor.steps_to_ask_of:
             return
-        self._end_step()
+        if isinstance(conductor.task, DoSet):
+            self._end_step()
         conductor.dropped(self.now_s, seen=seen)
         self._follow_task()
         self._say_fall(entry)
@@ -406,21 +414,27 @@ class PlannedPart(MovedPart):
 
         By what was found, not by what was said last: more may have come while the window stood.
         """
-        if self._seen_to_stop == "down":
+        if isinstance(self.task, DoSet) and self._seen_to_stop == "down":
             return "lost"
         if self.conductor is None or self._recording is None:
             return ""
-        return self._recording.dropped(self.conductor.set_steps)
+        return self._recording.dropped(self.conductor.steps_to_ask_of)
 
-    def _asked_if_well(self) -> bool:
-        """Before a set is left, however it ends: whether a drop in it has to be asked about first.
+    def _asked_if_well(self, *, leaving: bool = False) -> bool:
+        """Ask about a drop in the set, if there was one; before a set is left, however it ends.
 
         More may have come while the window stood than it has looked at: the end of the set, too.
+        Who is ``leaving`` for today is asked about a drop that goes on: no more is seen of it.
         """
-        dropped = self._dropped()
-        if not dropped and self._seen_to_stop == "left" and self._hands_free.dropped:
+        dropped, conductor, recording = self._dropped(), self.conductor, self._recording
+        if conductor is None or recording is None:
+            return False
+        left = isinstance(conductor.task, DoSet) and self._seen_to_stop == "left"
+        if not dropped and left and self._hands_free.dropped:
             dropped = "lost"
-        if not dropped or not isinstance(self.task, DoSet):
+        if not dropped and leaving and recording.dropping(conductor.steps_to_ask_of):
+            dropped = "lost"
+        if not dropped:
             return False
         self._ask_if_well(seen=dropped == "seen")
         return True

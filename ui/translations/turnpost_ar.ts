@@ -129,6 +129,11 @@
             <translation>يُعدّ من النظر</translation>
         </message>
         <message>
+            <source>counted: hand, else vergence</source>
+            <comment>counted: hand, else vergence</comment>
+            <translation>يُعدّ من اليد، وإلا فمن تقارب العينين</translation>
+        </message>
+        <message>
             <source>counted: hands</source>
             <comment>counted: hands</comment>
             <translation>يُعدّ من اليدين</translation>
@@ -174,11 +179,6 @@
             <translation>يُعدّ من الكتفين</translation>
         </message>
         <message>
-            <source>counted: vergence</source>
-            <comment>counted: vergence</comment>
-            <translation>يُعدّ من تقارب العينين</translation>
-        </message>
-        <message>
             <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>قاعدة القيمة الأولى تحتاج أيضًا إلى الارتفاع المسموح به</translation>
@@ -222,6 +222,11 @@
             <source>{exercise} is done with the eyes closed</source>
             <comment>finding.eyes_closed</comment>
             <translation>يُؤدى {exercise} والعينان مغمضتان</translation>
+        </message>
+        <message>
+            <source>{exercise} at {most} beats a minute is fast: its usual pace is about {own}</source>
+            <comment>finding.fast</comment>
+            <translation>إيقاع {exercise} سريع: {most} من النقرات في الدقيقة، والمعتاد نحو {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
@@ -392,6 +397,16 @@
             <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
             <comment>finding.no_person</comment>
             <translation>لا يوجد اسم مستعار: لا يستطيع أحد أن يعرف لمن الجلسات المسلَّمة</translation>
+        </message>
+        <message>
+            <source>{exercise} asks for no range, so that nothing is held to the neck limit of {limit} degrees: give one</source>
+            <comment>finding.no_range</comment>
+            <translation>لا يطلب {exercise} مدى، فلا يقارن فيه شيء بحد الرقبة {limit} من الدرجات: حدّد مدى</translation>
+        </message>
+        <message>
+            <source>how far the head is shaken while {exercise} is held is not watched, whatever the neck limit of {limit} degrees</source>
+            <comment>finding.no_range_held</comment>
+            <translation>لا يُراقب مدى هز الرأس أثناء {exercise}، مع أن حد الرقبة {limit} من الدرجات</translation>
         </message>
         <message>
             <source>there is no stage {name} in this plan</source>
@@ -1312,6 +1327,11 @@
             <translation>المدى صغير جدًا</translation>
         </message>
         <message>
+            <source>an earlier session of the day had to be ended</source>
+            <comment>an earlier session of the day had to be ended</comment>
+            <translation>كان لا بد من إنهاء جلسة سابقة في ذلك اليوم</translation>
+        </message>
+        <message>
             <source>and was hurt</source>
             <comment>and was hurt</comment>
             <translation>مع إصابة</translation>
@@ -1877,6 +1897,11 @@
             <translation>مدى اقتراب الإصبع فعلًا (تُحسب دوراته حيث تظهر الذراع)</translation>
         </message>
         <message>
+            <source>in a try of the program: {text}</source>
+            <comment>in a try of the program: {text}</comment>
+            <translation>أثناء تجربة البرنامج: {text}</translation>
+        </message>
+        <message>
             <source>in the plan, changed in the call</source>
             <comment>in the plan, changed in the call</comment>
             <translation>في الخطة، غُيّر في المكالمة</translation>
@@ -2377,6 +2402,11 @@
             <translation>الترتيب</translation>
         </message>
         <message>
+            <source>outside any plan: {text}</source>
+            <comment>outside any plan: {text}</comment>
+            <translation>خارج أي خطة: {text}</translation>
+        </message>
+        <message>
             <source>own pace</source>
             <comment>own pace</comment>
             <translation>بسرعة المريض نفسه</translation>
@@ -2872,6 +2902,11 @@
             <translation>الخطة المعتمدة هنا تختلف عن الخطة التي سُلِّمت: {words}</translation>
         </message>
         <message>
+            <source>the set ended while the head dropped</source>
+            <comment>the set ended while the head dropped</comment>
+            <translation>انتهت المجموعة والرأس يهبط</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>تعذر استخدام الإعداد، فلا شيء مبني عليه</translation>
@@ -3090,6 +3125,11 @@
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
             <translation>أي ذراع، إلا إذا ظهر المعصمان عند الانحناء (وإلا فيُسأل عنها)</translation>
+        </message>
+        <message>
+            <source>who looks at the floor lowers the lids, which reads as shut eyes</source>
+            <comment>who looks at the floor lowers the lids, which reads as shut eyes</comment>
+            <translation>من ينظر إلى الأرض يخفض جفنيه، فيبدو ذلك كعينين مغمضتين</translation>
         </message>
         <message>
             <source>why</source>
@@ -9268,6 +9308,11 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>
+        </message>
+        <message>
+            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
+            <comment>over.day_is_over</comment>
+            <translation>كان لا بد من إنهاء تمرينك مبكرًا اليوم، فلا تمرين بعده اليوم. استرح، وتابع في يوم آخر. إن قيل لك أن تتصل بأحد، فافعل ذلك أولًا.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

@@ -129,6 +129,11 @@
             <translation>gezählt am Blick</translation>
         </message>
         <message>
+            <source>counted: hand, else vergence</source>
+            <comment>counted: hand, else vergence</comment>
+            <translation>gezählt an der Hand, sonst an der Vergenz</translation>
+        </message>
+        <message>
             <source>counted: hands</source>
             <comment>counted: hands</comment>
             <translation>gezählt an den Händen</translation>
@@ -174,11 +179,6 @@
             <translation>gezählt an den Schultern</translation>
         </message>
         <message>
-            <source>counted: vergence</source>
-            <comment>counted: vergence</comment>
-            <translation>gezählt an der Vergenz</translation>
-        </message>
-        <message>
             <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>die Regel vom Ausgangswert braucht auch den erlaubten Anstieg</translation>
@@ -222,6 +222,11 @@
             <source>{exercise} is done with the eyes closed</source>
             <comment>finding.eyes_closed</comment>
             <translation>{exercise} wird mit geschlossenen Augen gemacht</translation>
+        </message>
+        <message>
+            <source>{exercise} at {most} beats a minute is fast: its usual pace is about {own}</source>
+            <comment>finding.fast</comment>
+            <translation>{exercise} mit {most} Taktschlägen pro Minute ist schnell: üblich sind etwa {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
@@ -392,6 +397,16 @@
             <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
             <comment>finding.no_person</comment>
             <translation>kein Pseudonym: Niemand kann sagen, wessen Sitzungen übergeben werden</translation>
+        </message>
+        <message>
+            <source>{exercise} asks for no range, so that nothing is held to the neck limit of {limit} degrees: give one</source>
+            <comment>finding.no_range</comment>
+            <translation>{exercise} verlangt keinen Ausschlag, also wird dabei nichts an der Grenze für den Nacken von {limit} Grad gemessen: einen angeben</translation>
+        </message>
+        <message>
+            <source>how far the head is shaken while {exercise} is held is not watched, whatever the neck limit of {limit} degrees</source>
+            <comment>finding.no_range_held</comment>
+            <translation>wie weit der Kopf bei {exercise} geschüttelt wird, wird nicht beobachtet, auch bei einer Grenze für den Nacken von {limit} Grad</translation>
         </message>
         <message>
             <source>there is no stage {name} in this plan</source>
@@ -1312,6 +1327,11 @@
             <translation>Ausschlag zu klein</translation>
         </message>
         <message>
+            <source>an earlier session of the day had to be ended</source>
+            <comment>an earlier session of the day had to be ended</comment>
+            <translation>eine frühere Sitzung des Tages musste beendet werden</translation>
+        </message>
+        <message>
             <source>and was hurt</source>
             <comment>and was hurt</comment>
             <translation>mit Verletzung</translation>
@@ -1877,6 +1897,11 @@
             <translation>wie nah der Finger wirklich kommt (seine Durchläufe werden gezählt, wo der Arm zu sehen ist)</translation>
         </message>
         <message>
+            <source>in a try of the program: {text}</source>
+            <comment>in a try of the program: {text}</comment>
+            <translation>bei einem Versuch mit dem Programm: {text}</translation>
+        </message>
+        <message>
             <source>in the plan, changed in the call</source>
             <comment>in the plan, changed in the call</comment>
             <translation>im Plan, im Gespräch geändert</translation>
@@ -2377,6 +2402,11 @@
             <translation>Reihenfolge</translation>
         </message>
         <message>
+            <source>outside any plan: {text}</source>
+            <comment>outside any plan: {text}</comment>
+            <translation>außerhalb jedes Plans: {text}</translation>
+        </message>
+        <message>
             <source>own pace</source>
             <comment>own pace</comment>
             <translation>eigenes Tempo</translation>
@@ -2872,6 +2902,11 @@
             <translation>Der Plan, der hier gilt, ist ein anderer als der ausgegebene: {words}</translation>
         </message>
         <message>
+            <source>the set ended while the head dropped</source>
+            <comment>the set ended while the head dropped</comment>
+            <translation>der Durchgang endete, während der Kopf absackte</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>die Einrichtung war nicht verwendbar, darum beruht nichts auf ihr</translation>
@@ -3090,6 +3125,11 @@
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
             <translation>welcher Arm, außer beide Handgelenke sind beim Bücken zu sehen (sonst wird danach gefragt)</translation>
+        </message>
+        <message>
+            <source>who looks at the floor lowers the lids, which reads as shut eyes</source>
+            <comment>who looks at the floor lowers the lids, which reads as shut eyes</comment>
+            <translation>wer auf den Boden schaut, senkt die Lider, und das sieht aus wie geschlossene Augen</translation>
         </message>
         <message>
             <source>why</source>
@@ -9268,6 +9308,11 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>
+        </message>
+        <message>
+            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
+            <comment>over.day_is_over</comment>
+            <translation>Ihre Übung musste heute vorzeitig enden, deshalb geht es heute nicht weiter. Ruhen Sie sich aus und üben Sie an einem anderen Tag weiter. Wenn Sie jemanden anrufen sollten, tun Sie das zuerst.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

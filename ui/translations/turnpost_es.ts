@@ -129,6 +129,11 @@
             <translation>se cuenta por la mirada</translation>
         </message>
         <message>
+            <source>counted: hand, else vergence</source>
+            <comment>counted: hand, else vergence</comment>
+            <translation>se cuenta por la mano; si no, por la vergencia</translation>
+        </message>
+        <message>
             <source>counted: hands</source>
             <comment>counted: hands</comment>
             <translation>se cuenta por las manos</translation>
@@ -174,11 +179,6 @@
             <translation>se cuenta por los hombros</translation>
         </message>
         <message>
-            <source>counted: vergence</source>
-            <comment>counted: vergence</comment>
-            <translation>se cuenta por la vergencia</translation>
-        </message>
-        <message>
             <source>the baseline rule needs the most rise that is allowed (baseline_rise_most)</source>
             <comment>finding.baseline_rise</comment>
             <translation>la regla del valor inicial necesita también la subida permitida</translation>
@@ -222,6 +222,11 @@
             <source>{exercise} is done with the eyes closed</source>
             <comment>finding.eyes_closed</comment>
             <translation>{exercise} se hace con los ojos cerrados</translation>
+        </message>
+        <message>
+            <source>{exercise} at {most} beats a minute is fast: its usual pace is about {own}</source>
+            <comment>finding.fast</comment>
+            <translation>{exercise} a {most} golpes por minuto es rápido: lo habitual son unos {own}</translation>
         </message>
         <message>
             <source>figures need the entry or stage they are taken from (after)</source>
@@ -392,6 +397,16 @@
             <source>no pseudonym is set: nobody can tell whose sessions are handed over</source>
             <comment>finding.no_person</comment>
             <translation>no hay seudónimo: nadie puede saber de quién son las sesiones que se entregan</translation>
+        </message>
+        <message>
+            <source>{exercise} asks for no range, so that nothing is held to the neck limit of {limit} degrees: give one</source>
+            <comment>finding.no_range</comment>
+            <translation>{exercise} no pide amplitud, así que nada se compara con el límite del cuello de {limit} grados: indique una</translation>
+        </message>
+        <message>
+            <source>how far the head is shaken while {exercise} is held is not watched, whatever the neck limit of {limit} degrees</source>
+            <comment>finding.no_range_held</comment>
+            <translation>en {exercise} no se observa cuánto gira la cabeza de lado a lado, aunque el límite del cuello sea de {limit} grados</translation>
         </message>
         <message>
             <source>there is no stage {name} in this plan</source>
@@ -1312,6 +1327,11 @@
             <translation>amplitud demasiado pequeña</translation>
         </message>
         <message>
+            <source>an earlier session of the day had to be ended</source>
+            <comment>an earlier session of the day had to be ended</comment>
+            <translation>una sesión anterior de ese día tuvo que terminarse</translation>
+        </message>
+        <message>
             <source>and was hurt</source>
             <comment>and was hurt</comment>
             <translation>con lesión</translation>
@@ -1877,6 +1897,11 @@
             <translation>hasta dónde se acerca de verdad el dedo (sus ciclos se cuentan donde se ve el brazo)</translation>
         </message>
         <message>
+            <source>in a try of the program: {text}</source>
+            <comment>in a try of the program: {text}</comment>
+            <translation>en una prueba del programa: {text}</translation>
+        </message>
+        <message>
             <source>in the plan, changed in the call</source>
             <comment>in the plan, changed in the call</comment>
             <translation>en el plan, cambiado en la llamada</translation>
@@ -2377,6 +2402,11 @@
             <translation>orden</translation>
         </message>
         <message>
+            <source>outside any plan: {text}</source>
+            <comment>outside any plan: {text}</comment>
+            <translation>fuera de todo plan: {text}</translation>
+        </message>
+        <message>
             <source>own pace</source>
             <comment>own pace</comment>
             <translation>a su propio paso</translation>
@@ -2872,6 +2902,11 @@
             <translation>El plan que vale aquí no es igual al que se entregó: {words}</translation>
         </message>
         <message>
+            <source>the set ended while the head dropped</source>
+            <comment>the set ended while the head dropped</comment>
+            <translation>la serie terminó mientras la cabeza caía</translation>
+        </message>
+        <message>
             <source>the set-up could not be used, so nothing rests on it</source>
             <comment>the set-up could not be used, so nothing rests on it</comment>
             <translation>la preparación no se pudo usar, así que nada se apoya en ella</translation>
@@ -3090,6 +3125,11 @@
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
             <comment>which arm, unless both wrists are seen in the bend (then it is asked)</comment>
             <translation>qué brazo, salvo que se vean las dos muñecas al agacharse (si no, se pregunta)</translation>
+        </message>
+        <message>
+            <source>who looks at the floor lowers the lids, which reads as shut eyes</source>
+            <comment>who looks at the floor lowers the lids, which reads as shut eyes</comment>
+            <translation>quien mira al suelo baja los párpados, y eso se lee como ojos cerrados</translation>
         </message>
         <message>
             <source>why</source>
@@ -9268,6 +9308,11 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>
+        </message>
+        <message>
+            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
+            <comment>over.day_is_over</comment>
+            <translation>Hoy su práctica tuvo que terminar antes de tiempo, así que por hoy no hay más. Descanse y siga otro día. Si se le dijo que llamara a alguien, hágalo primero.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

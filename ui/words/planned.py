@@ -316,6 +316,11 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost",
         "Rest now. Your therapist sees how it went when you hand over your sessions.",
     ),
+    "over.day_is_over": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Your practice had to end early today, so there is no more of it today. Rest, and go on "
+        "another day. If you were told to call somebody, do that first.",
+    ),
     "over.stopped_unwell": QT_TRANSLATE_NOOP(
         "turnpost",
         "You stopped because you felt unwell. That was right. Sit down and rest. If it does not "

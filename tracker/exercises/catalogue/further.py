@@ -113,7 +113,7 @@ GAZE: tuple[Exercise, ...] = (
     Exercise(
         "head-tilts",
         "head_roll",
-        watch("head_turned", "eyes_closed", "not_measured"),
+        watch("head_turned", "eyes_closed", "too_large", "not_measured"),
         therapist="Head tilts, ear towards the shoulder, right and left",
         cautions=("settle", "neck", "bend"),
         sources={"dose": src.COMMON},

@@ -19,6 +19,8 @@ Support = Literal["none", "corner_and_chair", "helper"]
 HELD = "held"
 #: Instead of a channel: the program leads and times it; the camera doesn't count it.
 GUIDED = "guided"
+#: What is counted in degrees of the head; bends and stands are millimetres.
+_TURNS_OF_HEAD = frozenset({"head_yaw", "head_pitch", "head_roll", "head_to_mark"})
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,6 +171,16 @@ class Exercise:
     def counted(self) -> bool:
         """Whether the camera counts its repetitions."""
         return self.channel not in (HELD, GUIDED)
+
+    @property
+    def in_degrees(self) -> bool:
+        """Whether it is counted from turns of the head, so that a range can be asked of it."""
+        return self.channel in _TURNS_OF_HEAD
+
+    @property
+    def own_pace_bpm(self) -> float:
+        """Beats a minute, two a repetition, at the patient's own pace."""
+        return 2 * 60.0 / self.repetition_s
 
     @property
     def wall_marks(self) -> int:

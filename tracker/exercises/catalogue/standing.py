@@ -61,7 +61,7 @@ EXERCISES: tuple[Exercise, ...] = (
     Exercise(
         "stand-head-shake",
         "head_yaw",
-        (*_ON_FEET, *watch("too_slow", "too_fast")),
+        (*_ON_FEET, *watch("too_large", "too_slow", "too_fast")),
         therapist="Head shaking in stance on a compliant surface",
         cautions=("stand", "soft", "neck"),
         sources={"dose": src.HOLD, "tempo_bpm": src.SHAKE_RATE},

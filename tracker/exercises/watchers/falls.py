@@ -3,10 +3,18 @@
 from __future__ import annotations
 
 from collections import deque
-from math import isfinite, nan
+from math import inf, isfinite, nan
 
 from tracker.exercises.watchers.base import Change, Watcher
 from tracker.sample import Sample
+
+#: After a set's end a drop that began in it has so long to become fast (own choice: a body that
+#: topples is fast within a second, as the watcher's own second of memory takes it).
+LOOK_ON_S = 1.0
+#: Why a drop is not known to its end: no more samples came of it.
+CUT_OFF = "cut_off"
+#: Reasons of a drop that was not seen to stay down.
+NOT_TO_ITS_END = frozenset({"no_face", CUT_OFF})
 
 
 class PossibleFall(Watcher):
@@ -52,6 +60,27 @@ class PossibleFall(Watcher):
         self._fell: tuple[float, float] | None = None
         self._fast_s = nan
         self._low = 0.0
+        self._until_s = inf
+
+    def look_on(self, ended_s: float) -> None:
+        """The set is over: from now on only a drop that began in it is of interest."""
+        self._until_s = ended_s
+
+    @property
+    def undecided(self) -> bool:
+        """Whether the head has dropped fast, and is not known yet to stay down."""
+        return self._fell is not None and not self.on
+
+    @property
+    def cut_short(self) -> bool:
+        """Whether what has been seen of an undecided drop would do if no more came of it."""
+        return self.undecided and self._deep_enough()
+
+    def give_up(self) -> list[Change]:
+        """No more comes: a drop is decided by what there is of it."""
+        if not self.cut_short or self._fell is None:
+            return []
+        return [self._begin(self._fell[0], CUT_OFF)]
 
     def feed(self, sample: Sample) -> list[Change]:
         """Take the next sample."""
@@ -76,15 +105,20 @@ class PossibleFall(Watcher):
         """Nothing came up to now: lost while it dropped."""
         if self.on or self._fell is None:
             return []
-        last_s, last = self._past[-1]
-        start_s, top = self._fell
-        if now_s - last_s < self._stay_s:
+        if now_s - self._past[-1][0] < self._stay_s:
             return []
-        in_mid_drop = last_s - self._fast_s <= 0.1
-        if top - last < (self._lost_drop if in_mid_drop else self._drop):
+        if not self._deep_enough():
             self._fell = None
             return []
-        return [self._begin(start_s, "no_face")]
+        return [self._begin(self._fell[0], "no_face")]
+
+    def _deep_enough(self) -> bool:
+        """Whether the head was low enough where it was seen last."""
+        if self._fell is None:
+            return False
+        last_s, last = self._past[-1]
+        in_mid_drop = last_s - self._fast_s <= 0.1
+        return self._fell[1] - last >= (self._lost_drop if in_mid_drop else self._drop)
 
     def _look(self, time_s: float, height: float) -> None:
         """Whether the head drops fast now."""
@@ -97,10 +131,12 @@ class PossibleFall(Watcher):
         # Two heights alone could be two faces; a fall is seen on its way.
         if not any(t > then_s and height + 30.0 < h < then - 30.0 for t, h in self._past):
             return
-        self._fast_s = time_s
         if self._fell is None:
-            self._fell = self._began(time_s)
-            self._low = height
+            fell = self._began(time_s)
+            if fell[0] >= self._until_s:
+                return
+            self._fell, self._low = fell, height
+        self._fast_s = time_s
 
     def _began(self, time_s: float) -> tuple[float, float]:
         """Time and height from which it dropped: the last moment near the top."""
