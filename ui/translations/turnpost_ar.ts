@@ -10447,7 +10447,7 @@
         <message>
             <source>{value} degrees</source>
             <comment>share.degrees</comment>
-            <translation>{value}°</translation>
+            <translation>{value} درجة</translation>
         </message>
         <message>
             <source>done</source>
