@@ -161,7 +161,7 @@ class CameraPage(Page):
         _show(self.next, trouble is None and not looking)
         _show(self.retry, trouble is not None)
         _show(self.demo, trouble is not None and director.conductor is None and not looking)
-        _show(self.unwell, director.conductor is not None)
+        _show(self.unwell, director.can_be_unwell)
         _show(self.what_to_do, trouble is not None or gone)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()

@@ -8760,9 +8760,9 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise, and just after)</source>
+            <source>I feel unwell (at any time)</source>
             <comment>help.key.unwell</comment>
-            <translation>Mir ist unwohl (während Sie üben und gleich danach)</translation>
+            <translation>Mir ist unwohl (jederzeit)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -9290,9 +9290,9 @@
             <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Wenn Sie gestürzt oder verletzt sind, holen Sie jetzt Hilfe.</translation>
         </message>
         <message>
-            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <source>You felt unwell, and stopping was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation>Sie haben aufgehört, weil Ihnen unwohl war. Das war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
+            <translation>Ihnen war unwohl, und aufzuhören war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>

@@ -8760,9 +8760,9 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise, and just after)</source>
+            <source>I feel unwell (at any time)</source>
             <comment>help.key.unwell</comment>
-            <translation>Me siento mal (mientras practica y justo después)</translation>
+            <translation>Me siento mal (en cualquier momento)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -9290,9 +9290,9 @@
             <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o se ha hecho daño, pida ayuda ahora.</translation>
         </message>
         <message>
-            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <source>You felt unwell, and stopping was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation>Paró porque se sentía mal. Hizo bien. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
+            <translation>Se sentía mal, e hizo bien en parar. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
