@@ -356,6 +356,7 @@ def test_before_anything_is_begun_the_questions_come_too(
     found = summary_of(person)
     assert (found["ended"], found["exercises"]) == ("stopped_unwell", [])
     assert found["plan_id"] == (None if plan is None else plan.plan_id)
+    assert person.window.pages["summary"].said.text() == words.say("summary.nothing_stopped")
     person.director.leave_summary()
     assert person.director.phase == Phase.welcome and person.director.conductor is None
 

@@ -11350,6 +11350,11 @@
             <translation>لا شيء يُذكر</translation>
         </message>
         <message>
+            <source>Nothing was practised this time. What you answered is saved.</source>
+            <comment>summary.nothing_stopped</comment>
+            <translation>لم تتدرب على شيء هذه المرة. إجاباتك محفوظة.</translation>
+        </message>
+        <message>
             <source>Noticed</source>
             <comment>summary.noticed</comment>
             <translation>ما لوحظ</translation>

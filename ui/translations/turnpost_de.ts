@@ -9962,7 +9962,7 @@
         <message>
             <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
             <comment>score.how</comment>
-            <translation>Drücken Sie eine Zahl oder nehmen Sie die Pfeiltasten. Für zehn drücken Sie 1, dann 0.</translation>
+            <translation>Drücken Sie eine Zahl oder die Pfeiltasten. Für zehn: erst 1, dann 0.</translation>
         </message>
         <message>
             <source>0: not at all</source>
@@ -11348,6 +11348,11 @@
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nichts Besonderes</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. What you answered is saved.</source>
+            <comment>summary.nothing_stopped</comment>
+            <translation>Diesmal wurde nichts geübt. Ihre Antworten sind gespeichert.</translation>
         </message>
         <message>
             <source>Noticed</source>

@@ -11350,6 +11350,11 @@
             <translation>nada especial</translation>
         </message>
         <message>
+            <source>Nothing was practised this time. What you answered is saved.</source>
+            <comment>summary.nothing_stopped</comment>
+            <translation>Esta vez no se ha practicado nada. Sus respuestas están guardadas.</translation>
+        </message>
+        <message>
             <source>Noticed</source>
             <comment>summary.noticed</comment>
             <translation>Observado</translation>
