@@ -423,11 +423,13 @@ def run_checks(folder: Path, pytest_words: Sequence[str]) -> int:
 
 def missing_readers() -> list[str]:
     """Packages of what reads in the tests what a video call leaves of the window."""
+    languages = ("ara", "deu", "spa")
     found = shutil.which("tesseract")
     if not found:
-        return ["tesseract-ocr", "tesseract-ocr-deu"]
-    known = subprocess.run([found, "--list-langs"], check=False, capture_output=True, text=True)
-    return [] if "deu" in known.stdout.split() else ["tesseract-ocr-deu"]
+        return ["tesseract-ocr", *(f"tesseract-ocr-{code}" for code in languages)]
+    told = subprocess.run([found, "--list-langs"], check=False, capture_output=True, text=True)
+    known = told.stdout.split()
+    return [f"tesseract-ocr-{code}" for code in languages if code not in known]
 
 
 def programs_for(stage: str, words: Sequence[str]) -> list[str]:

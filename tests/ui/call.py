@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import subprocess
 from collections.abc import Sequence
@@ -27,7 +28,9 @@ def through_a_call(pictures: Sequence[Any], size: tuple[int, int], bits_s: int) 
         stream.width, stream.height = size
         stream.pix_fmt = "yuv420p"
         stream.bit_rate = bits_s
-        # As a call has it: no looking ahead, and no more bits than the line takes.
+        # As a call has it: no looking ahead, and no more bits than the line takes. With several
+        # threads each coding comes out a little different, as they happen to get the processor.
+        stream.thread_count = 1
         kilobits = bits_s // 1000
         stream.options = {
             "preset": "veryfast",
@@ -65,41 +68,89 @@ def reads() -> list[str]:
     return done.stdout.split()
 
 
-#: Height of a line of text that the reader is given, and the room around it. The reader takes
-#: large figures beside small words for capitals now and then (0 for O), more often when larger:
-#: at 64 and 100 px it came to 98.9 and 98.5 % in one of the four films.
+#: Height of a line of text that the reader is given, and the room around it.
 LINE_PX, ROOM_PX = 48, 24
 
 
-def read(lines: Sequence[Any], folder: Path, language: str = "eng") -> str:
-    """Lines of text cut out of a picture, as the program ``tesseract`` reads them."""
-    path = folder / "lines.png"
-    cv2.imwrite(str(path), page_of(lines))
-    command = ["tesseract", str(path), "-", "--psm", "6", "-l", language]
+def read_figures(boards: Sequence[Sequence[Any]], folder: Path) -> list[str]:
+    """The figures of each board, cut out one by one, as the program ``tesseract`` reads them.
+
+    Beside smaller words it takes them for capitals (0 for O), and one that stands alone in its line
+    it often does not see; so seven stand in a row, and it is told that they are figures.
+    """
+    pages = []
+    for figures in boards:
+        cut = [levelled(figure) for figure in figures]
+        pages.append(page_of([beside(cut[k : k + 7], 40) for k in range(0, len(cut), 7)]))
+    return _read(pages, folder, "eng", "-c", "tessedit_char_whitelist=0123456789")
+
+
+def read_words(boards: Sequence[Sequence[Sequence[Any]]], folder: Path, language: str) -> list[str]:
+    """The words of each board, cut out one by one and put into the rows in which they stood."""
+    from_right = language == "ara"
+    pages = []
+    for rows in boards:
+        lines = [[levelled(word) for word in row] for row in rows]
+        made = [beside(line[::-1] if from_right else line, 8) for line in lines]
+        pages.append(page_of(made, to_the_right=from_right))
+    return _read(pages, folder, language)
+
+
+#: Arabic vowel signs and stops: the reader of pictures drops and swaps them in any picture.
+_SIGNS = re.compile("[\u064b-\u0652،,.؟?:°»\"'“]")
+
+
+def plain_arabic(text: str) -> str:
+    """The letters of a text, without vowel signs and stops.
+
+    No word ends on a hamza after a closed ta: the reader takes a comma there for one.
+    """
+    return _SIGNS.sub("", text).replace("ةء", "ة")
+
+
+def _read(pages: Sequence[Any], folder: Path, language: str, *options: str) -> list[str]:
+    """What is read of each page, its lines joined."""
+    paths = [folder / f"page-{k}.png" for k in range(len(pages))]
+    for path, page in zip(paths, pages, strict=True):
+        cv2.imwrite(str(path), page)
+    # All in one go: to begin takes it as long as to read a page.
+    everything = folder / "pages.txt"
+    everything.write_text("".join(f"{path}\n" for path in paths))
+    command = ["tesseract", str(everything), "-", "--psm", "6", "-l", language, *options]
     # Its threads wait for each other longer than they work.
     alone = {**os.environ, "OMP_THREAD_LIMIT": "1"}
     done = subprocess.run(
-        command, capture_output=True, text=True, check=True, timeout=60, env=alone
+        command, capture_output=True, text=True, check=True, timeout=300, env=alone
     )
-    return " ".join(done.stdout.split())
+    found = [" ".join(text.split()) for text in done.stdout.split("\f")[: len(pages)]]
+    assert len(found) == len(pages)
+    return found
 
 
-def page_of(lines: Sequence[Any]) -> Any:
-    """Lines under each other, dark on light, each as high as the reader likes it."""
-    rows = []
-    for line in lines:
-        grey = cv2.cvtColor(line, cv2.COLOR_BGR2GRAY)
-        scale = LINE_PX / grey.shape[0]
-        grey = cv2.resize(grey, None, fx=scale, fy=scale, interpolation=cv2.INTER_CUBIC)
-        grey = 255 - grey if np.median(grey) < 128 else grey
-        # The same white behind all of them.
-        grey = np.clip(grey.astype(float) * 255 / np.median(grey), 0, 255).astype(np.uint8)
-        rows.append(grey)
+def levelled(piece: Any) -> Any:
+    """A piece of a picture in grey, dark on white, as high as the reader likes it."""
+    grey = cv2.cvtColor(piece, cv2.COLOR_BGR2GRAY)
+    scale = LINE_PX / grey.shape[0]
+    grey = cv2.resize(grey, None, fx=scale, fy=scale, interpolation=cv2.INTER_CUBIC)
+    grey = 255 - grey if np.median(grey) < 128 else grey
+    # The same white behind all of them.
+    return np.clip(grey.astype(float) * 255 / np.median(grey), 0, 255).astype(np.uint8)
+
+
+def beside(pieces: Sequence[Any], gap: int) -> Any:
+    """Pieces in a row, white between them."""
+    white = np.full((pieces[0].shape[0], gap), 255, np.uint8)
+    return np.hstack([white, *(part for piece in pieces for part in (piece, white))])
+
+
+def page_of(rows: Sequence[Any], *, to_the_right: bool = False) -> Any:
+    """Rows under each other."""
     wide = max(r.shape[1] for r in rows) + 2 * ROOM_PX
     page = np.full((sum(r.shape[0] + ROOM_PX for r in rows) + ROOM_PX, wide), 255, np.uint8)
     top = ROOM_PX
     for row in rows:
-        page[top : top + row.shape[0], ROOM_PX : ROOM_PX + row.shape[1]] = row
+        left = wide - ROOM_PX - row.shape[1] if to_the_right else ROOM_PX
+        page[top : top + row.shape[0], left : left + row.shape[1]] = row
         top += row.shape[0] + ROOM_PX
     return page
 

@@ -16,6 +16,7 @@ from tests.ui.painted import Run, painted_by
 from tests.ui.patient import TURNS, plan_of
 from tests.ui.test_every_page import walk_planned
 from ui.app import Window
+from ui.languages import CODES
 from ui.widgets.basic import Button, Page, Words
 
 #: What only says which way a text goes, and spaces.
@@ -107,9 +108,10 @@ def test_wherever_a_wheel_leaves_it_no_line_is_cut(make: Make) -> None:
         assert sum(share(w, r) == 1 for w, r in lines(page)) >= 3
 
 
-def test_what_fits_without_the_button_that_reads_on_has_none(make: Make) -> None:
+@pytest.mark.parametrize("language", CODES)
+def test_what_fits_without_the_button_that_reads_on_has_none(make: Make, language: str) -> None:
     """On a laptop, with a plan: all of the first page is in sight at once."""
-    window = make()
+    window = make(language=language)
     window.resize(1366, 768)
     page = page_of(window, "welcome")
     assert page.scroll.verticalScrollBar().maximum() == 0 and not page.read_on.isVisible()

@@ -262,19 +262,6 @@ def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> No
     assert seen_at == expected.split()
 
 
-def test_before_anything_was_begun_nobody_is_asked_to_feel_unwell(
-    make: Make, fake: FakeWorld
-) -> None:
-    window = make()
-    person = Person(window, fake)
-    window.director.start()
-    person.measured(0.5, seen)
-    assert window.director.phase == Phase.camera and UNWELL not in offered(person)
-    window.director.begin_setup()
-    person.settle()
-    assert window.director.phase == Phase.setup and UNWELL in offered(person)
-
-
 @pytest.mark.parametrize("where", ["gate", "scores", "camera", "setup", "fitting", "failed"])
 def test_unwell_by_button_asks_and_ends(begin: Begin, where: str) -> None:
     person = begin(plan_of(TURNS))

@@ -9,19 +9,16 @@ from typing import Any
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QRect, QRectF, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
-from tests.ui import call
 from tests.ui.fakes import PLAN, FakeWorld, Make, feed, grey_picture, seen, turning
-from tests.ui.painted import Run, painted_by
 from tests.ui.patient import ENTER, STAND, TURNS, Person, plan_of
 from tests.ui.pictures import keep
 from tests.ui.test_window import cut_in, outside, pixels, to_choose, to_exercise
-from tracker.exercises.events import PRIORITY
 from tracker.motion.turning import Turn
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskSupport
@@ -448,138 +445,6 @@ def test_symptoms_of_the_session_are_shown(make: Make, fake: FakeWorld) -> None:
     person.none_of_these()
     person.press("3", ENTER)
     assert person.director.scores == ("before", {"dizziness": 3})
-
-
-# --- after a call ---
-
-
-#: What the reader of pictures calls our languages. Of Spanish and Arabic nothing is read: of
-#: the four these two have been read at all.
-READ_AS = {"en": "eng", "de": "deu"}
-_ALL = ("dizziness", "nausea", "unsteadiness")
-
-
-def states() -> list[Board]:
-    """All figures and every cue that a set may show, in the language spoken now."""
-    made = []
-    for k, code in enumerate(PRIORITY):
-        sides = Sides()
-        sides.take(turn("right", 0, 11 + 3 * k, 48 + 13 * k))
-        sides.take(turn("left", 1, 28 - k, 153 - 7 * k))
-        live = LiveState(
-            repetitions=7 * k + 3,
-            goal_repetitions=20 + 9 * k,
-            goal_amplitude_range_deg=(8.0 + k, 17.0 + 2 * k),
-            goal_tempo_bpm=40.0 + 7 * k,
-            tempo_bpm=43.0 + 6 * k,
-        )
-        scores = dict(zip(_ALL, (k % 11, (k + 4) % 11, (k + 7) % 11), strict=True))
-        when = "after" if k % 2 else "before"
-        cue = words.say(f"cue.{code}")
-        made.append(board_of(live, sides, counted=True, cue=cue, scores=(when, scores)))
-    return made
-
-
-def film(window: Any, fake: FakeWorld, shown: list[Board]) -> tuple[list[Any], list[Any]]:
-    """Each board for a second beside a picture that moves; and what is painted of each."""
-    board = window.pages["practice"].share
-    start_s = fake.service.time_s
-    pictures: list[Any] = []
-    painted = []
-    for state in shown:
-        board.show_board(state)
-        for _ in range(call.RATE):
-            number = len(pictures)
-            angle = turning(start_s + number / call.RATE, start_s, 20.0)
-            board.outline._drawn_s = 0.0
-            board.outline.show_sample(angle)
-            frame = pixels(window.grab().toImage())
-            corner = frame[90:290, 60:400]
-            corner[:] = call.noise(number, *corner.shape[:2])
-            pictures.append(frame)
-        unread = (words.say("share.consent"), state.name)
-        lines = lines_of(painted_by(board).runs)
-        painted.append([line for line in lines if line[0] not in unread])
-    return pictures, painted
-
-
-def lines_of(runs: list[Run]) -> list[tuple[str, QRect]]:
-    """What stands in a line, by where it was painted: a figure and its words are two sizes."""
-    lines: list[tuple[str, QRectF]] = []
-    for run in sorted(runs, key=lambda r: r.box.left()):
-        for k, (text, box) in enumerate(lines):
-            low, high = max(box.top(), run.box.top()), min(box.bottom(), run.box.bottom())
-            gap = run.box.left() - box.right()
-            if high > low and -2 < gap < 1.2 * run.capital_px:
-                joint = " " if gap > 0.25 * run.capital_px else ""
-                lines[k] = (f"{text}{joint}{run.text}", box.united(run.box))
-                break
-        else:
-            lines.append((run.text, run.box))
-    return [(text, box.toAlignedRect()) for text, box in lines]
-
-
-@pytest.mark.slow
-@pytest.mark.timeout(400)
-@pytest.mark.parametrize("language", sorted(READ_AS))
-@pytest.mark.parametrize(
-    ("size", "bits_s", "least", "colours"),
-    [((1280, 720), 500_000, 0.99, "light"), ((640, 360), 250_000, 0.95, "dark")],
-)
-def test_a_call_can_be_read(
-    make: Make,
-    fake: FakeWorld,
-    tmp_path: Path,
-    size: tuple[int, int],
-    bits_s: int,
-    least: float,
-    colours: str,
-    language: str,
-) -> None:
-    """Every cue and value, tempo, what is asked and symptoms among them; as they are painted."""
-    assert READ_AS[language] in call.reads(), "tesseract is missing; ui/start.py test installs it"
-    window = make(colours=colours, language=language)
-    window.resize(1280, 720)
-    to_exercise(window, fake)
-    share(window)
-    board = window.pages["practice"].share
-    shown = states()
-    pictures, painted = film(window, fake, shown)
-    received = call.through_a_call(pictures, size, bits_s)
-    assert len(received) == len(pictures)
-    wanted = wrong = 0
-    misread = []
-    for k, (state, lines) in enumerate(zip(shown, painted, strict=True)):
-        # As it stands when it gives way to the next.
-        frame = received[(k + 1) * call.RATE - 1]
-        cut = [cut_out(frame, window, board, box) for _, box in lines]
-        found = call.read(cut, tmp_path, READ_AS[language])
-        text = " ".join(text for text, _ in lines)
-        for part in (state.count, state.tempo, state.asked, state.symptoms, state.cue):
-            assert all(word in text for word in part.split()), f"{part!r} is not painted"
-        errors = call.wrong_characters(text, found)
-        wanted += len(text.replace(" ", ""))
-        wrong += errors
-        if errors:
-            misread.append((text, found))
-    right = 1 - wrong / wanted
-    keep(window, f"pages/call-{size[1]}-{colours}-{language}")
-    assert right >= least, (f"{right:.4f} of {wanted}", misread)
-
-
-def cut_out(frame: Any, window: Any, board: Any, box: QRect) -> Any:
-    """A text of the board in a received picture, without the lines above and below it."""
-    scale = frame.shape[1] / window.width()
-    whole = QRect(board.mapTo(window, box.topLeft()), box.size()).adjusted(-6, -2, 6, 2)
-    left, top = int(whole.left() * scale), int(whole.top() * scale)
-    right, bottom = int((whole.right() + 1) * scale) + 1, int((whole.bottom() + 1) * scale) + 1
-    return frame[max(top, 0) : bottom, max(left, 0) : right]
-
-
-def test_the_reader_of_pictures_counts_wrong_characters() -> None:
-    assert call.wrong_characters("A little bigger", "A little biger") == 1
-    assert call.wrong_characters("17 °", "17°") == 0
-    assert call.wrong_characters("104 a second", "") == 10
 
 
 def test_an_entry_without_a_target_shows_no_sides(make: Make, fake: FakeWorld) -> None:

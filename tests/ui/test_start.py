@@ -241,14 +241,15 @@ def test_a_browser_is_brought_for_ci_alone(monkeypatch: pytest.MonkeyPatch) -> N
     monkeypatch.setattr(start.sys, "platform", "linux")
     monkeypatch.setattr(start.shutil, "which", lambda _: None)
     monkeypatch.delenv("CI", raising=False)
-    readers = ["tesseract-ocr", "tesseract-ocr-deu"]
+    languages = ["tesseract-ocr-ara", "tesseract-ocr-deu", "tesseract-ocr-spa"]
+    readers = ["tesseract-ocr", *languages]
     assert start.programs_for("test", ["test"]) == ["xvfb", *readers]
     monkeypatch.setenv("CI", "true")
     assert start.programs_for("test", ["test"]) == ["xvfb", *readers, "chromium"]
     assert start.programs_for("run", ["plan"]) == []
     monkeypatch.setattr(start.shutil, "which", lambda name: f"/usr/bin/{name}")
-    for languages, wanted in (("deu eng osd", []), ("eng osd", ["tesseract-ocr-deu"])):
-        told = subprocess.CompletedProcess([], 0, stdout=languages)
+    for known, wanted in (("ara deu eng osd spa", []), ("eng osd", languages)):
+        told = subprocess.CompletedProcess([], 0, stdout=known)
         monkeypatch.setattr(start.subprocess, "run", lambda *_a, told=told, **_k: told)
         assert start.programs_for("test", ["test"]) == wanted
 

@@ -325,15 +325,84 @@ def test_practice_alone_makes_no_later_session_of_a_plan_of_the_first(
     assert page.question.text() == words.say(key)
 
 
-def test_before_anything_was_begun_and_in_a_clip_it_does_nothing(
-    make: Make, fake: FakeWorld
+@pytest.mark.parametrize("by", ["key", "button"])
+@pytest.mark.parametrize("where", ["welcome", "camera", "tools"])
+@pytest.mark.parametrize("number", [None, "112"])
+def test_before_anything_is_begun_the_questions_come_too(
+    make: Make, fake: FakeWorld, where: str, by: str, number: str | None
 ) -> None:
+    """Who stands there, before a session or back from one, has the same key and button."""
+    person = Person(make(), fake)
+    plan = None if number is None else plan_of(TURNS, emergency_number=number)
+    if plan is not None:
+        person.window.pages["welcome"].offer(plan)
+    if where == "camera":
+        person.director.start()
+        person.measured(0.5, seen)
+    elif where == "tools":
+        person.director.open_tools()
+    person.settle()
+    assert person.window.stack.currentWidget() is person.window.pages[where]
+    if by == "key":
+        person.press("u")
+    else:
+        person.choose(UNWELL)
+    asked_why(person)
+    assert not person.director.camera_on
+    # What is kept of it is the plan's that is at hand.
+    person.none_of_these()
+    assert words.say("over.stopped_unwell") in said(person)
+    person.choose("Show what I did")
+    found = summary_of(person)
+    assert (found["ended"], found["exercises"]) == ("stopped_unwell", [])
+    assert found["plan_id"] == (None if plan is None else plan.plan_id)
+    assert person.window.pages["summary"].said.text() == words.say("summary.nothing_stopped")
+    person.director.leave_summary()
+    assert person.director.phase == Phase.welcome and person.director.conductor is None
+
+
+@pytest.mark.parametrize("where", ["lens", "screen", "first", "first camera"])
+def test_where_measures_are_taken_and_in_the_first_steps_the_key_works(
+    make: Make, fake: FakeWorld, where: str
+) -> None:
+    person = Person(make(first="about" if where.startswith("first") else ""), fake)
+    if where == "first camera":
+        person.director.open_first("camera")
+        person.measured(0.5, seen)
+    elif where != "first":
+        person.director.open_tools()
+        person.director.open_lens() if where == "lens" else person.director.open_screen()
+    person.settle()
+    person.press("u")
+    asked_why(person)
+    assert not person.director.camera_on and not person.director.first_over
+    # The first steps go on where they were, at the next start.
+    assert bool(person.window.settings.first_step) == where.startswith("first")
+
+
+@pytest.mark.parametrize("begun", ["practice", "report"])
+def test_what_was_about_to_begin_does_not(make: Make, fake: FakeWorld, begun: str) -> None:
+    person = Person(make(), fake)
+    jobs = held_back(person.director)
+    plan = plan_of(TURNS)
+    person.window.pages["welcome"].offer(plan)
+    if begun == "practice":
+        person.director.start_plan(plan)
+    else:
+        person.director.report_practice(plan)
+    person.press("u")
+    asked_why(person)
+    asked = person.director.conductor
+    for job in jobs:
+        job.done = True
+    person.settle()
+    asked_why(person)
+    assert person.director.conductor is asked and not person.director.reported
+
+
+def test_in_a_clip_it_does_nothing(make: Make, fake: FakeWorld) -> None:
     person = in_picture(make, fake)
-    person.press("u")
-    assert person.director.phase == Phase.camera and UNWELL not in offered(person)
     person.director.stop()
-    person.press("u")
-    assert person.director.phase == Phase.welcome
     person.window.use_clip()
     person.settle()
     person.measured(0.5, seen)

@@ -161,7 +161,8 @@ class CameraPage(Page):
         _show(self.next, trouble is None and not looking)
         _show(self.retry, trouble is not None)
         _show(self.demo, trouble is not None and director.conductor is None and not looking)
-        _show(self.unwell, director.conductor is not None)
+        # The first steps are crowded enough; the key works there, too.
+        _show(self.unwell, director.can_be_unwell and not looking)
         _show(self.what_to_do, trouble is not None or gone)
         if isinstance(had, QWidget) and not had.isVisibleTo(self):
             self.enter()

@@ -159,12 +159,14 @@ class SummaryPage(Page):
         director = self._director
         if director.reported:
             return "summary.finished_reported"
+        found = {} if director.saved is None else director.saved.summary
         if director.ended != "finished":
+            if director.saved is not None and not found.get("exercises"):
+                return "summary.nothing_stopped"
             a_try = director.plan is not None and director.plan.plan_id == TRY_ID
             return "summary.try_stopped" if a_try else "summary.stopped"
         if director.plan is None:
             return "summary.finished"
-        found = {} if director.saved is None else director.saved.summary
         nothing = bool(found.get("not_done")) and not found.get("exercises")
         return "summary.nothing_done" if nothing else "summary.finished_plan"
 

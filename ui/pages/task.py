@@ -56,6 +56,7 @@ class TaskPage(Page):
         self._left: list[str] = []
         self._given: dict[str, Any] = {}
         self._notes: list[str] = []
+        self._told: tuple[str, ...] = ()
         self.card = Card("")
         self.title = Words(role="title")
         self._column = QVBoxLayout()
@@ -115,8 +116,7 @@ class TaskPage(Page):
             for entry_id, why in director.take_left_out()
             if plan is not None
         ]
-        if isinstance(task, Wait):
-            self._notes += director.set_told
+        self._told = director.set_told if isinstance(task, Wait) else ()
         lack = director.take_voice_note()
         if lack:
             self._notes.append(words.say(lack))
@@ -145,6 +145,10 @@ class TaskPage(Page):
     def refresh(self) -> None:
         """The time that is left, or a set's figure, in whole seconds."""
         director = self._director
+        if isinstance(self._task, Wait) and self._told != director.set_told:
+            # A repetition was under way as the set ended, and counts now.
+            self._told = director.set_told
+            self._show()
         until_s = self.card.until_s
         waits = isfinite(until_s)
         entry = director.entry if self.card.runs else None
@@ -253,7 +257,12 @@ class TaskPage(Page):
         lines = [(t, False) for t in card.lines if t]
         cares = [(t, True) for t in card.cares]
         # The task and its dose, then what to take care of: that must not be far down.
-        texts = [*lines[:2], *cares, *lines[2:], *((t, False) for t in [*self._notes, *quiet])]
+        texts = [
+            *lines[:2],
+            *cares,
+            *lines[2:],
+            *((t, False) for t in [*self._told, *self._notes, *quiet]),
+        ]
         for k, (text, cared) in enumerate(texts):
             beside = k == 0 and (card.runs or isfinite(card.until_s))
             large = k == 0 or len(texts) <= FEW

@@ -16,6 +16,7 @@ from ui.session.first import OVERVIEW
 from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.flow import FlowRow
+from ui.widgets.leave import unwell_button
 
 
 def say_lens(director: Director) -> str:
@@ -91,7 +92,10 @@ class ToolsPage(Page):
         self.body.addWidget(self.ask)
         self.body.addStretch(1)
         usual = (self.lens, self.measure_screen, self.hand_over, self.back)
-        for button in (self.no, self.yes, *usual):
+        self.unwell = unwell_button()
+        self.unwell.clicked.connect(director.unwell)
+        self.buttons.set_apart(self.unwell)
+        for button in (self.no, self.yes, *usual, self.unwell):
             self.buttons.addWidget(button)
         for part in (self.ask, self.no, self.yes):
             part.hide()

@@ -6,13 +6,15 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QBoxLayout, QFileDialog
+from PySide6.QtWidgets import QBoxLayout, QFileDialog, QWidget
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import SEATED_ID, seated_starter
 from ui import theme, words
 from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Rule, Words, relabel
+from ui.widgets.flow import FlowRow
+from ui.widgets.leave import unwell_button
 from ui.widgets.recovery_note import RecoveryNote
 
 CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
@@ -60,9 +62,10 @@ class WelcomePage(Page):
         self.body.addSpacing(theme.S)
         self.stored = Button(words.say("stored.open"))
         self.stored.clicked.connect(lambda: show_stored())
+        self._private = Words(words.say("privacy"), soft=True)
         self._privacy = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._privacy.setSpacing(theme.M)
-        self._privacy.addWidget(Words(words.say("privacy"), soft=True), 1)
+        self._privacy.addWidget(self._private, 1)
         self._privacy.addWidget(self.stored, 0, Qt.AlignmentFlag.AlignLeft)
         self.body.addLayout(self._privacy)
         self.body.addSpacing(theme.S)
@@ -72,7 +75,19 @@ class WelcomePage(Page):
         self.noted = Words(bold=True)
         self.noted.hide()
         self.body.addWidget(self.noted)
-        self.body.addWidget(self.report, 0, Qt.AlignmentFlag.AlignLeft)
+        # Who has a plan seldom does anything else.
+        self.try_one = Button(words.say("plan.try"))
+        self.try_one.clicked.connect(self._director.start)
+        self.open_other = Button(words.say("plan.open"))
+        self.open_other.clicked.connect(self._choose_plan)
+        seldom = QWidget()
+        row = FlowRow(seldom)
+        for button in (self.report, self.try_one, self.open_other):
+            row.addWidget(button)
+        policy = seldom.sizePolicy()
+        policy.setHeightForWidth(True)
+        seldom.setSizePolicy(policy)
+        self.body.addWidget(seldom)
         self.body.addStretch(1)
 
     def _make_buttons(self) -> None:
@@ -89,6 +104,9 @@ class WelcomePage(Page):
         self.tools.clicked.connect(self._director.open_tools)
         self.not_baseline = Button(words.say("baseline.not"))
         self.not_baseline.clicked.connect(self._leave_baseline)
+        self.unwell = unwell_button()
+        self.unwell.clicked.connect(self._director.unwell)
+        self.buttons.set_apart(self.unwell)
         for button in (
             self.practise,
             self.not_baseline,
@@ -96,6 +114,7 @@ class WelcomePage(Page):
             self.open,
             self.starter,
             self.tools,
+            self.unwell,
         ):
             self.buttons.addWidget(button)
 
@@ -191,14 +210,7 @@ class WelcomePage(Page):
         self._what.setText(words.say("welcome.what_demo" if demo else "welcome.what"))
         # Who has a plan knows what this is; what matters then has to be in sight.
         self._what.setVisible(not planned)
-        key = "welcome.start_demo" if demo else "plan.try" if planned else "welcome.start"
-        text = words.say(key)
-        if self.start.text() != text:
-            self.start.setText(text)
-            self.start.setAccessibleName(text)
-        if self.start.kind != ("plain" if planned else "main"):
-            self.start.kind = "plain" if planned else "main"
-            self.start.update()
+        relabel(self.start, words.say("welcome.start_demo" if demo else "welcome.start"))
         self._show_noted()
         together = planned and self._director.baseline is not None
         start = "plan.starter_begin" if self._is_starter else "plan.start"
@@ -208,14 +220,19 @@ class WelcomePage(Page):
             (self.not_baseline, together),
             (self.practise, planned),
             (self.report, planned and not together),
+            # Where there is a plan both stand on the page of tools, and the cautions need the room.
+            (self._private, not planned),
             # Who tries the sample is not to delete what is somebody's.
-            (self.stored, not demo and not self._director.sharing),
+            (self.stored, not planned and not demo and not self._director.sharing),
             # What else there is only stands in the way of it.
-            (self.start, not together),
+            (self.start, not planned),
+            (self.try_one, planned and not together),
             # Names of files are nobody's business in a call.
-            (self.open, not demo and not together and not self._director.sharing),
+            (self.open, not demo and not planned and not self._director.sharing),
+            (self.open_other, planned and not together and not self._director.sharing),
             # Who has a plan of their own needs no other.
             (self.starter, not demo and not planned),
+            (self.unwell, self._director.can_be_unwell),
         )
         for button, on in shown:
             if button.isHidden() == on:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from math import inf, nan
 from typing import Any
@@ -57,8 +58,8 @@ class SetPart(PlacePart):
         #: Whether the last stop was of somebody who dropped out of the picture.
         self._stopped_unseen = False
         self._told_of = SetTold()
-        #: What the last set was, in words; empty where the camera doesn't count it.
-        self.set_told: tuple[str, ...] = ()
+        #: What gives the lines that the last set is told in.
+        self._telling: list[Callable[[], tuple[str, ...]]] = []
 
     def set_done(self) -> None:
         """The set is over: its dose is done, or the patient has stopped it."""
@@ -97,6 +98,14 @@ class SetPart(PlacePart):
         """Repetitions of this set, those before a pause too."""
         recording = self._recording
         return 0 if recording is None else recording.repetitions - self._reps_before
+
+    @property
+    def set_told(self) -> tuple[str, ...]:
+        """What the last set was, in words; empty where the camera doesn't count it.
+
+        To be asked anew while it is shown: its last moment is judged only after its end.
+        """
+        return tuple(line for lines in self._telling for line in lines())
 
     @property
     def waits_for_sight(self) -> bool:
@@ -157,7 +166,7 @@ class SetPart(PlacePart):
         # What finds the body takes a moment to begin.
         self._watch_body(task.asked.exercise.id)
         self._set_clock = SetClock(task.asked.seconds or inf)
-        self._told_of, self.set_told = SetTold(task.asked.exercise.channel), ()
+        self._told_of, self._telling = SetTold(task.asked.exercise.channel), []
         self._seat_off = None
         self._reps_before = self._recording.repetitions if self._recording else 0
         self.dose = Dose(
@@ -248,9 +257,12 @@ class SetPart(PlacePart):
         self.guiding = None
         now_s, entry = self.now_s, self.entry
         if entry is not None and entry.exercise.counted and not self.count_lost:
-            self.set_told = self._told_of.lines(self._reps_done, entry.repetitions)
-        if self._seat_off is not None:
-            self.set_told = (*self.set_told, seat_done_words(self._seat_off))
+            told, goal = self._told_of, entry.repetitions
+            # It takes no more.
+            self._told_of = SetTold()
+            self._telling.append(lambda: told.lines(self._reps_done, goal))
+        if (off := self._seat_off) is not None:
+            self._telling.append(lambda: (seat_done_words(off),))
         self._asked = [
             replace(a, step=a.step.model_copy(update={"to_s": min(a.step.to_s, now_s)}))
             if a.step.from_s < now_s

@@ -1,5 +1,6 @@
-"""To feel unwell outside a plan, or after one: the same safety questions come as in one.
+"""To feel unwell outside a session of a plan: the same safety questions come as in one.
 
+Before a session begins they come in a record of the plan at hand, in which nothing was done.
 After a session they come in a record of their own. One that waits for a place on disk goes on
 waiting meanwhile, and is saved together with that record.
 """
@@ -16,9 +17,14 @@ from tracker.session.stage import Step
 from ui.session.asked import Asked
 from ui.session.first import FirstPart
 from ui.session.state import LIVE_PHASES, Phase
+from ui.session.tools import BACK
 from ui.sounds.speaking import Grave
 
-#: From the beginning of a set-up to the end of practice: before it nothing was done.
+#: Before anything is begun, or when one is back from it.
+_BEFORE = frozenset(
+    {Phase.welcome, Phase.first, Phase.camera, Phase.tools, Phase.lens, Phase.screen}
+)
+#: From the beginning of a set-up to the end of practice.
 _PRACTISING = LIVE_PHASES | {
     Phase.setup,
     Phase.fitting,
@@ -54,7 +60,9 @@ class UnwellPart(FirstPart):
         if self.conductor is not None:
             task = self.conductor.task
             return not isinstance(task, Over) or not _was_asked(task.ended, task.because)
-        return self.clip is None and (self.phase in _PRACTISING or self._just_practised)
+        if self.clip is not None:
+            return False
+        return self.phase in _PRACTISING | _BEFORE or self._just_practised
 
     @property
     def _just_practised(self) -> bool:
@@ -76,8 +84,23 @@ class UnwellPart(FirstPart):
             if self.phase == Phase.summary:
                 self._keep_unsaved()
                 self._put_away()
+            elif self.phase in _BEFORE:
+                self._begin_nothing()
             self._ask_alone()
         super().unwell()
+
+    def _begin_nothing(self) -> None:
+        """Nothing that was about to begin does, and what was said is kept with the plan at hand."""
+        self._history = self._read_before_report = None
+        if self.phase == Phase.camera:
+            self._close_service()
+            self.trouble = None
+        # The first steps are not over: they come again at the next start.
+        self.first_step = ""
+        while self.phase in BACK:
+            self.leave_tools()
+        self._forget_session()
+        self.plan = self.plan_at_hand()
 
     def _ask_alone(self) -> None:
         """Have a conductor ask: it has no exercises, only the questions and what follows.

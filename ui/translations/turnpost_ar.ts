@@ -8810,9 +8810,9 @@
             <translation>نص أصغر</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise, and just after)</source>
+            <source>I feel unwell (at any time)</source>
             <comment>help.key.unwell</comment>
-            <translation>أشعر بسوء (أثناء التدرب وبعده مباشرة)</translation>
+            <translation>أشعر بسوء (في أي وقت)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -9345,9 +9345,9 @@
             <translation>رأت الكاميرا هبوطًا مفاجئًا لرأسك. إذا سقطت أو أُصبت، فاطلب المساعدة الآن.</translation>
         </message>
         <message>
-            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <source>You felt unwell, and stopping was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation>توقفت لأنك شعرت بسوء. كان ذلك صحيحًا. اجلس واسترح. إذا لم تتحسن، فاطلب المساعدة.</translation>
+            <translation>شعرت بسوء، وكان التوقف صحيحًا. اجلس واسترح. إذا لم تتحسن، فاطلب المساعدة.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
@@ -10502,7 +10502,7 @@
         <message>
             <source>{value} degrees</source>
             <comment>share.degrees</comment>
-            <translation>{value}°</translation>
+            <translation>{value} درجة</translation>
         </message>
         <message>
             <source>done</source>
@@ -11403,6 +11403,11 @@
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>لا شيء يُذكر</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. What you answered is saved.</source>
+            <comment>summary.nothing_stopped</comment>
+            <translation>لم تتدرب على شيء هذه المرة. إجاباتك محفوظة.</translation>
         </message>
         <message>
             <source>Noticed</source>

@@ -4667,7 +4667,7 @@
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation>Sitzen Sie auf einem festen Stuhl. Zum Stehen brauchen Sie eine Zimmerecke oder eine Hilfsperson in Reichweite.</translation>
+            <translation>Zum Sitzen ein fester Stuhl. Zum Stehen eine Ecke oder Hilfe in Reichweite.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
@@ -8810,9 +8810,9 @@
             <translation>Kleinere Schrift</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise, and just after)</source>
+            <source>I feel unwell (at any time)</source>
             <comment>help.key.unwell</comment>
-            <translation>Mir ist unwohl (während Sie üben und gleich danach)</translation>
+            <translation>Mir ist unwohl (jederzeit)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -9345,9 +9345,9 @@
             <translation>Die Kamera sah ein plötzliches Absinken Ihres Kopfes. Wenn Sie gestürzt oder verletzt sind, holen Sie jetzt Hilfe.</translation>
         </message>
         <message>
-            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <source>You felt unwell, and stopping was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation>Sie haben aufgehört, weil Ihnen unwohl war. Das war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
+            <translation>Ihnen war unwohl, und aufzuhören war richtig. Setzen Sie sich und ruhen Sie aus. Wenn es nicht besser wird, holen Sie Hilfe.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
@@ -10017,7 +10017,7 @@
         <message>
             <source>Press a number, or use the arrow keys. For ten press 1, then 0.</source>
             <comment>score.how</comment>
-            <translation>Drücken Sie eine Zahl oder nehmen Sie die Pfeiltasten. Für zehn drücken Sie 1, dann 0.</translation>
+            <translation>Drücken Sie eine Zahl oder die Pfeiltasten. Für zehn: erst 1, dann 0.</translation>
         </message>
         <message>
             <source>0: not at all</source>
@@ -11403,6 +11403,11 @@
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nichts Besonderes</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. What you answered is saved.</source>
+            <comment>summary.nothing_stopped</comment>
+            <translation>Diesmal wurde nichts geübt. Ihre Antworten sind gespeichert.</translation>
         </message>
         <message>
             <source>Noticed</source>

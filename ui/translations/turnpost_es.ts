@@ -4667,7 +4667,7 @@
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation>Siéntese en una silla firme. Para estar de pie, tenga a su alcance una esquina o a alguien que le ayude.</translation>
+            <translation>Siéntese en una silla firme. De pie, tenga a mano una esquina o ayuda.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
@@ -8810,9 +8810,9 @@
             <translation>Letra más pequeña</translation>
         </message>
         <message>
-            <source>I feel unwell (while you practise, and just after)</source>
+            <source>I feel unwell (at any time)</source>
             <comment>help.key.unwell</comment>
-            <translation>Me siento mal (mientras practica y justo después)</translation>
+            <translation>Me siento mal (en cualquier momento)</translation>
         </message>
         <message>
             <source>Back up</source>
@@ -9345,9 +9345,9 @@
             <translation>La cámara vio una bajada repentina de su cabeza. Si se cayó o se ha hecho daño, pida ayuda ahora.</translation>
         </message>
         <message>
-            <source>You stopped because you felt unwell. That was right. Sit down and rest. If it does not get better, get help.</source>
+            <source>You felt unwell, and stopping was right. Sit down and rest. If it does not get better, get help.</source>
             <comment>over.stopped_unwell</comment>
-            <translation>Paró porque se sentía mal. Hizo bien. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
+            <translation>Se sentía mal, e hizo bien en parar. Siéntese y descanse. Si no mejora, pida ayuda.</translation>
         </message>
         <message>
             <source>Rest now. Your therapist sees how it went when you hand over your sessions.</source>
@@ -11403,6 +11403,11 @@
             <source>nothing to mention</source>
             <comment>summary.nothing_noticed</comment>
             <translation>nada especial</translation>
+        </message>
+        <message>
+            <source>Nothing was practised this time. What you answered is saved.</source>
+            <comment>summary.nothing_stopped</comment>
+            <translation>Esta vez no se ha practicado nada. Sus respuestas están guardadas.</translation>
         </message>
         <message>
             <source>Noticed</source>

@@ -42,9 +42,7 @@ HELP_WORDS: dict[str, object] = {
         "turnpost", "I see double: stop (with a fingertip near your eyes)"
     ),
     "help.key.picture": QT_TRANSLATE_NOOP("turnpost", "Show or hide your picture"),
-    "help.key.unwell": QT_TRANSLATE_NOOP(
-        "turnpost", "I feel unwell (while you practise, and just after)"
-    ),
+    "help.key.unwell": QT_TRANSLATE_NOOP("turnpost", "I feel unwell (at any time)"),
     "help.key.text_larger": QT_TRANSLATE_NOOP("turnpost", "Larger text"),
     "help.key.text_smaller": QT_TRANSLATE_NOOP("turnpost", "Smaller text"),
     "help.key.text_normal": QT_TRANSLATE_NOOP("turnpost", "Text in its usual size"),

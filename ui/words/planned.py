@@ -323,8 +323,8 @@ PLANNED_WORDS: dict[str, object] = {
     ),
     "over.stopped_unwell": QT_TRANSLATE_NOOP(
         "turnpost",
-        "You stopped because you felt unwell. That was right. Sit down and rest. If it does not "
-        "get better, get help.",
+        "You felt unwell, and stopping was right. Sit down and rest. If it does not get better, "
+        "get help.",
     ),
     "over.fall": QT_TRANSLATE_NOOP(
         "turnpost", "You told of a fall. Your therapist should know before you go on."

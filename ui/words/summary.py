@@ -11,6 +11,9 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.nothing_done": QT_TRANSLATE_NOOP(
         "turnpost", "Nothing was practised this time. Why stands beside each exercise."
     ),
+    "summary.nothing_stopped": QT_TRANSLATE_NOOP(
+        "turnpost", "Nothing was practised this time. What you answered is saved."
+    ),
     "summary.finished_reported": QT_TRANSLATE_NOOP(
         "turnpost", "Noted as you say it. The camera did not see it, so nothing is measured."
     ),
