@@ -138,7 +138,7 @@ def test_the_error_of_the_setup_is_the_one_that_is_stated() -> None:
         found["median"] * LOT["peak speed in yaw"] / 100 / 1.96, rel=0.01
     )
     assert stated_share("amplitude", "pitch", within=False) == pytest.approx(0.049 / 1.96)
-    assert stated_offset_deg("pitch", within=True) == pytest.approx(0.30 / 1.96)
+    assert stated_offset_deg("pitch", within=True) == pytest.approx(0.35 / 1.96)
     assert stated_offset_deg("roll", within=False) == pytest.approx(LOT_DEG["head yaw"] / 1.96)
     assert not is_within({"distance_mm": 600.0, "glasses": "none"}, ["coarse_picture"])
     assert not is_within({"glasses": "none"}, [])
@@ -189,7 +189,7 @@ def test_a_summary_has_it_and_twice_the_same() -> None:
     told_of = head["amplitude_deg"]["by_side"]["right"]["uncertainty"]
     # 18 degrees; the samples' noise of 0.09 degrees, the set-up's 0.4 % and 0.13 degrees: with
     # k = 2 these two alone are 0.30.
-    assert 0.3 < told_of["expanded"] < 0.4
+    assert 0.41 < told_of["expanded"] < 0.5
     assert told_of["k"] == 2.0
     jsonschema.validate(json.loads(one.model_dump_json()), published("summary"))
     spoilt = json.loads(one.model_dump_json())

@@ -9,36 +9,41 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-COMMAND = "turnpost bench accuracy --matrix 5 --within --seed 31"
+COMMAND = "turnpost bench accuracy --matrix 9 --within --seed 31, and with --seed 97"
 ON = "rendered heads"
-MADE_ON = "2026-11-26"
-CLIPS = 5
-CONDITIONS = "after a set-up, 56 to 73 cm, good light, no glasses, 30 and 60 frames/s"
+MADE_ON = "2026-11-27"
+#: Those of the two lots whose light stays as it was in the set-up and whose set-up found the
+#: pictures neither coarse nor dark, as :func:`is_within` asks.
+CLIPS = 14
+CONDITIONS = (
+    "after a set-up in the same light, 56 to 73 cm, pictures neither coarse nor dark, no glasses, "
+    "30 and 60 frames/s"
+)
 
 #: Largest error of a row on the clips that have it, and its unit, in the order of DEVELOPERS.md.
 WORST: dict[str, tuple[float, str]] = {
     "head yaw": (0.26, "deg"),
-    "head pitch": (0.30, "deg"),
+    "head pitch": (0.35, "deg"),
     "head roll": (0.08, "deg"),
-    "head yaw, slope off 1": (0.006, "1"),
-    "head pitch, slope off 1": (0.008, "1"),
-    "amplitude in yaw": (0.8, "%"),
-    "amplitude in pitch": (0.9, "%"),
-    "peak speed in yaw": (0.6, "%"),
+    "head yaw, slope off 1": (0.012, "1"),
+    "head pitch, slope off 1": (0.052, "1"),
+    "amplitude in yaw": (1.7, "%"),
+    "amplitude in pitch": (4.9, "%"),
+    "peak speed in yaw": (0.8, "%"),
     "peak speed in pitch": (3.3, "%"),
     "eye yaw, head still": (0.44, "deg"),
-    "eye pitch, head still": (0.19, "deg"),
-    "eye yaw for each degree of head yaw": (0.03, "1"),
+    "eye pitch, head still": (0.28, "deg"),
+    "eye yaw for each degree of head yaw": (0.04, "1"),
     "gaze yaw while turning": (0.57, "deg"),
-    "gaze pitch while nodding": (0.37, "deg"),
+    "gaze pitch while nodding": (0.54, "deg"),
     "gaze yaw while turning, eyes that lag": (0.50, "deg"),
-    "gaze pitch while turning, eyes that lag": (0.26, "deg"),
-    "glance away": (2.8, "%"),
+    "gaze pitch while turning, eyes that lag": (0.39, "deg"),
+    "glance away": (4.3, "%"),
     "counter-turn ratio": (0.03, "1"),
     "counter-turn ratio, eyes that lag": (0.04, "1"),
-    "head's angle late or early by": (0.3, "ms"),
-    "head's speed late or early by": (0.3, "ms"),
-    "neck point, head moves in yaw": (2.8, "mm"),
+    "head's angle late or early by": (0.9, "ms"),
+    "head's speed late or early by": (0.5, "ms"),
+    "neck point, head moves in yaw": (3.3, "mm"),
 }
 
 #: Worst of the clips beyond those conditions, in %: DEVELOPERS.md, "How accurate it was, by lot".
