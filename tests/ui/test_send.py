@@ -164,6 +164,39 @@ def test_a_plan_that_was_changed_goes_again_into_the_same_place(
     assert send() == 0 and len(now()["activity"]) == 1
 
 
+def test_what_was_taken_while_its_answer_was_lost_is_made_good(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    """A plan that was taken back, or a mark, would stay on the server for good."""
+    first = plan_of(made.NODS, person="Wren")
+    after = plan_of({**made.NODS, "repetitions": 33}, person="Wren")
+    book, session = NoteBook(clinic, "kim"), made.finished().session_id or ""
+
+    def lose(bundle: dict[str, Any]) -> Answer:
+        server.take(bundle)
+        return 504, b"", {}
+
+    save_plan(clinic / "plan.json", first)
+    assert send() == 0
+    arrived = dict(server.resources)
+    # The second loss has the same words as the first.
+    for _ in range(2):
+        save_plan(clinic / "plan.json", after)
+        server.otherwise = lose
+        assert send() == 1 and server.resources != arrived
+        save_plan(clinic / "plan.json", first)
+        server.otherwise = lambda _: None
+        assert send() == 0 and server.resources == arrived
+    book.add("not_valid", session, "", set_number=0, repetition=3)
+    server.otherwise = lose
+    assert send() == 1 and server.resources != arrived
+    assert book.undo() is not None
+    server.otherwise = lambda _: None
+    assert send() == 0 and server.resources == arrived
+    before = len(server.requests)
+    assert send() == 0 and len(server.requests) == before
+
+
 def test_what_the_clinic_knows_of_a_person_stays(send: Run, server: FhirServer) -> None:
     own = {
         "resourceType": "Patient",

@@ -141,6 +141,7 @@ def _in_order(
         elif (
             not again
             and found.digest in known.went
+            and known.last.get(known.went[found.digest]) == found.digest
             and known.marks.get(found.digest, "") == marks.get(known.went[found.digest], "")
         ):
             count.before += 1
@@ -203,7 +204,7 @@ def _waiting(
     for score in scores:
         # Of all that goes but the system of the pseudonym, as of a summary.
         digest = hashlib.sha256(score_bundle(score).encode("utf-8")).hexdigest()
-        if digest in known.went and not again:
+        if known.last.get(_known_as(score)) == digest and not again:
             count.before += 1
         else:
             waiting.append((score, digest))
@@ -242,8 +243,9 @@ def _send(
     try:
         server.post(bundle, len(json.loads(bundle)["entry"]))
     except (NotTakenError, NoServerError) as error:
-        # What is the last word on it already need not be said with every call.
-        if known.why.get(found.digest) != str(error):
+        # What is the last word on it already need not be said with every call; a failure after
+        # something went under this ID must be, or else that would be taken for what is there.
+        if session in known.last or known.why.get(found.digest) != str(error):
             record.add(server.address, session, found.digest, str(error))
         if isinstance(error, NoServerError):
             raise
