@@ -164,6 +164,26 @@ def test_a_plan_that_was_changed_goes_again_into_the_same_place(
     assert send() == 0 and len(now()["activity"]) == 1
 
 
+def test_another_plan_takes_the_place_of_the_one_before(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Two that are both there as the present one would be followed side by side."""
+    first = plan_of(made.NODS, person="Wren")
+    other = first.model_copy(update={"plan_id": "another"})
+    for plan in (first, other, first):
+        save_plan(clinic / "plan.json", plan)
+        assert send() == 0
+        assert "(1 of them plans)" in capsys.readouterr().out
+        own = [r for r in server.resources.values() if "stands at the clinic" in r.get("title", "")]
+        assert [r["title"].split()[1] for r in own] == [plan.plan_id]
+    # Whether the patient still follows it nobody knows here.
+    (clinic / "plan.json").unlink()
+    before = dict(server.resources)
+    assert send() == 0 and server.resources == before
+    said = "plan of Wren: none is here any more; what was sent stays on the server"
+    assert said in (out := capsys.readouterr().out) and "P-07" not in out
+
+
 def test_what_was_taken_while_its_answer_was_lost_is_made_good(
     send: Run, server: FhirServer, clinic: Path
 ) -> None:

@@ -109,17 +109,18 @@ def care_plan_of(r: SessionFigures) -> Resource:
 
 
 def person_plan_of(person: str, plan: Plan, people: str) -> Resource:
-    """The plan that a person has now, apart from any session; one CarePlan a person and plan.
+    """The plan that a person has now, apart from any session; one CarePlan a person.
 
     ``people`` is the system of the pseudonym: what two practices call alike are two people.
 
-    Its id stays when the plan is changed, so that a server that has it keeps one, and its
-    versions; and it hangs on no day: the steps of a ladder stand in words.
+    Its id stays when the plan is changed or another takes its place, so that a server that has it
+    keeps one, and its versions; which plan it is says its title. It hangs on no day: the steps
+    of a ladder stand in words.
     """
     out: Resource = {
         "resourceType": "CarePlan",
-        "id": id_of("plan of a person", people, person, plan.plan_id),
-        "identifier": [{"system": PLANS, "value": f"{plan.plan_id}/{people}|{person}"}],
+        "id": person_plan_id(person, people),
+        "identifier": [{"system": PLANS, "value": f"of-person/{people}|{person}"}],
         "status": "unknown",
         "intent": "plan",
         "title": f"Plan {plan.plan_id} as it stands at the clinic",
@@ -130,6 +131,11 @@ def person_plan_of(person: str, plan: Plan, people: str) -> Resource:
     if plan.starts_on is not None:
         out["period"] = {"start": plan.starts_on.isoformat()}
     return out
+
+
+def person_plan_id(person: str, people: str) -> str:
+    """The ID of the CarePlan of what a person has now, whichever plan that is."""
+    return id_of("plan of a person", people, person)
 
 
 def _planned(entry: Entry, plan: Plan) -> Resource:

@@ -38,7 +38,8 @@ class Sent:
         sha256 of a summary that was sent -> what the therapists had marked in it when it was sent
         last (``send.marks_by_session``); empty where nothing was.
     last
-        ID of what was sent -> sha256 of what was sent of it last; of a plan ``plan/`` and its ID.
+        ID of what was sent -> sha256 of what was sent of it last; of a person's
+        plan ``plan/`` and the ID of its CarePlan.
         An ID whose last sending failed is not in it: the server may have taken it all the same,
         and only the answer was lost.
     tried

@@ -16,6 +16,7 @@ from tracker.records.people import plans_in_force
 from tracker.records.plans import with_plans
 from tracker.records.questionnaires import Score, scores_of
 from ui.documents.fhir import PERSON, fhir_bundle, plan_bundle, score_bundle
+from ui.documents.fhir_asked import person_plan_id
 from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
@@ -100,14 +101,19 @@ def send_folder(
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
-    for person, plan in plans_in_force(kept).items():
-        bundle = plan_bundle(person, plan, people)
-        found, name = _known_plan(bundle, f"plan {plan.plan_id} of {person}")
-        if known.last.get(name) == found.digest and not again:
+    plans = plans_in_force(kept)
+    for person, plan in plans.items():
+        bundle, name = plan_bundle(person, plan, people), _plan_known_as(person, people)
+        digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
+        # Waiting where something else went last, whatever went before that.
+        if known.last.get(name) == digest and not again:
             count.before += 1
         else:
-            ready = (name, bundle, "")
-            count.plans += _send(found, ready, server, (record, known), count, tell)
+            found = Found(f"plan {plan.plan_id} of {person}", digest)
+            count.plans += _send(found, (name, bundle, ""), server, (record, known), count, tell)
+    for person in sorted({r.person for r in kept.rows if r.person} - plans.keys()):
+        if _plan_known_as(person, people) in known.tried:
+            tell(f"plan of {person}: none is here any more; what was sent stays on the server")
     return count
 
 
@@ -211,14 +217,9 @@ def _waiting(
     return sorted(waiting, key=lambda w: known.failed.get(w[1], 0))
 
 
-def _known_plan(bundle: str, path: str) -> tuple[Found, str]:
-    """A plan as the record knows it: by what goes, and by its ID.
-
-    It is waiting where something else went last, whatever went before that: a change may have
-    been taken back.
-    """
-    digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
-    return Found(path, digest), f"plan/{json.loads(bundle)['entry'][-1]['resource']['id']}"
+def _plan_known_as(person: str, people: str) -> str:
+    """What a person's plan is called in the record, whichever it is."""
+    return f"plan/{person_plan_id(person, people)}"
 
 
 def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None:
