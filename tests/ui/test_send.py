@@ -17,6 +17,7 @@ from tests.practice.person import plan_of
 from tests.records import made
 from tests.ui.fhir_server import Answer, FhirServer, certificate, fhir_server
 from tests.ui.test_report_command import saved
+from tracker.handover.container import MAGIC
 from tracker.handover.preparing import with_keys
 from tracker.plan.files import save_plan
 from tracker.records.appended import MAX_FILE_BYTES
@@ -278,15 +279,43 @@ def test_a_second_copy_of_a_session_is_told_and_not_sent(
     # Nothing is amiss on the way there, so that a call by a timetable does not fail for ever.
     for _ in range(2):
         assert send() == 0
-        assert "zz-other/summary.json: not sent: another file" in capsys.readouterr().out
+        assert "zz-other/summary.json: not sent: is a second copy" in capsys.readouterr().out
     assert len(server.requests) == 2
-    # Once more by will: the file that went goes, whichever comes first by its name.
-    first = clinic / "aa-other"
-    (clinic / "zz-other").rename(first)
-    went = json.dumps(server.resources, sort_keys=True)
-    assert send("--again") == 0
-    assert "aa-other/summary.json: not sent: another file" in capsys.readouterr().out
-    assert json.dumps(server.resources, sort_keys=True) == went and len(server.requests) == 4
+
+
+def test_of_two_files_of_a_session_that_goes_which_the_desk_shows(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One that was taken while it went on comes first by its name, and hides the exercises."""
+
+    def ended() -> set[str]:
+        found = [r for r in server.resources.values() if r.get("subject") == wrens]
+        told = [r for r in found if r.get("code", {}).get("text") == "Practice session"]
+        return {r["valueCodeableConcept"]["text"] for r in told}
+
+    assert send() == 0
+    (patient,) = [
+        r
+        for r in server.resources.values()
+        if r["resourceType"] == "Patient" and r["identifier"][0]["value"] == "Wren"
+    ]
+    wrens = {"reference": f"urn:uuid:{patient['id']}"}
+    (whole,) = ended()
+    held = json.loads((clinic / "wren" / "one" / SUMMARY_NAME).read_text("utf-8"))
+    part = {**held, "ended": "interrupted", "exercises": held["exercises"][:1]}
+    (clinic / "wren" / "a.json").write_text(json.dumps(part), "utf-8")
+    capsys.readouterr()
+    for again in ([], ["--again"]):
+        assert send(*again) == 0 and ended() == {whole}
+        said = capsys.readouterr().out
+        assert "wren/a.json: not sent: is the same session as wren/one/summary.json" in said
+        assert "one/summary.json: not" not in said
+    # What the desk shows by now goes into the same place, though it went before.
+    aside = clinic.parent / "aside.json"
+    (clinic / "wren" / "one" / SUMMARY_NAME).rename(aside)
+    assert send() == 0 and ended() not in (set(), {whole})
+    aside.rename(clinic / "wren" / "one" / SUMMARY_NAME)
+    assert send() == 0 and ended() == {whole}
 
 
 def test_practices_that_share_a_server_name_whose_pseudonyms_they_are(
@@ -332,6 +361,14 @@ def test_a_damaged_file_that_may_have_been_a_session_is_told(
     (clinic / "half-copied.json").write_text('{"format": "turnpost-summary", "per', "utf-8")
     assert send() == 0
     assert "half-copied.json: not sent: is not a whole JSON file" in capsys.readouterr().out
+
+
+def test_files_of_patients_are_the_desks_matter(
+    send: Run, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (clinic / "march.turnpost").write_bytes(MAGIC + b"x")
+    assert send() == 0
+    assert "march" not in (out := capsys.readouterr().out) and "2 sent to" in out
 
 
 @pytest.mark.parametrize("words", [["--bearer", "s3cret"], ["--bearer=s3cret"], ["s3cret"]])

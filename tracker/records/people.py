@@ -105,7 +105,7 @@ def people_of(records: Records, today: date) -> list[Person]:
     for row in records.rows:
         if _says_nothing(row):
             continue
-        groups.setdefault(_name_of(row), []).append(row)
+        groups.setdefault(name_of(row), []).append(row)
     to_day = count_to(records.rows, today)
     plans, copies = without_copies(records.plans), handed_out(records.plans)
     with without_collecting():
@@ -115,14 +115,14 @@ def people_of(records: Records, today: date) -> list[Person]:
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
 
 
-def _name_of(row: SessionRow) -> str:
+def name_of(row: SessionRow) -> str:
     """The pseudonym, as documents have it; nobody's where nothing of it would be seen."""
     return clean(row.person or "", None) or NO_NAME
 
 
 def _says_nothing(row: SessionRow) -> bool:
     """Whether it is a nameless try of the program in which nothing happened."""
-    return _name_of(row) == NO_NAME and is_quiet_try(row.plan_id, row.ended, row.put_first)
+    return name_of(row) == NO_NAME and is_quiet_try(row.plan_id, row.ended, row.put_first)
 
 
 def count_to(rows: Iterable[SessionRow], today: date) -> date:
@@ -186,7 +186,7 @@ def plans_in_force(records: Records) -> dict[str, Plan]:
     """The plan of each person who has sessions here and a plan, by pseudonym: the one shown."""
     groups: dict[str, list[SessionRow]] = {}
     for row in records.rows:
-        groups.setdefault(_name_of(row), []).append(row)
+        groups.setdefault(name_of(row), []).append(row)
     plans = without_copies(records.plans)
     found = {name: plan_for(of, name, plans) for name, of in groups.items() if name != NO_NAME}
     return {name: plan for name, plan in found.items() if plan is not None}

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections import Counter
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -76,26 +75,17 @@ def send_folder(
     book = NoteBook(folder, record.author)
     notes = book.notes()
     marks = marks_by_session(notes)
-    order, gone = _in_order(folder, (known, marks), count, tell, again=again)
-    seen: dict[str, str] = {}
-    for found in gone:
-        seen.setdefault(known.went[found.digest], found.digest)
-    there: set[str | None] = set()
     kept = read_folder(folder)
-    for found in order:
+    found_here = _left_out_told(find_summaries(kept), count, tell)
+    for found in _waiting_sessions(found_here, (known, marks), count, again=again):
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
             _leave_out(session, count, tell)
             continue
-        there.add(session.person_id)
-        if seen.setdefault(session.stable_id, found.digest) != found.digest:
-            other = "another file of a session that has one already; look which of them is right"
-            _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
-        else:
-            told = fhir_bundle(with_plans(with_marks([session], notes), kept.plans), people=people)
-            ready = (session.stable_id, told, marks.get(session.stable_id, ""))
-            _send(found, ready, server, (record, known), count, tell)
-    scores = _to_send(book, known, there, (folder, gone))
+        told = fhir_bundle(with_plans(with_marks([session], notes), kept.plans), people=people)
+        ready = (found.session, told, marks.get(found.session, ""))
+        _send(found, ready, server, (record, known), count, tell)
+    scores = _to_send(book, known, {f.person for f in found_here})
     for score, digest in _waiting(scores, known, count, again=again):
         # The record names it as it names a session: by an ID, and by what went.
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
@@ -126,75 +116,46 @@ def marks_by_session(notes: Iterable[Note]) -> dict[str, str]:
     return {k: hashlib.sha256(json.dumps(sorted(v)).encode()).hexdigest() for k, v in found.items()}
 
 
-def _in_order(
-    folder: Path,
-    there: tuple[Sent, dict[str, str]],
-    count: Count,
-    tell: Callable[[str], None],
-    *,
-    again: bool,
-) -> tuple[list[Found], list[Found]]:
-    """Sessions to be sent, in the order in which they go, and those that went before.
+def _left_out_told(
+    found: Iterable[Found | LeftOut], count: Count, tell: Callable[[str], None]
+) -> list[Found]:
+    """Sessions; of all else it is told why it is left out."""
+    sessions = []
+    for one in found:
+        if isinstance(one, LeftOut):
+            _leave_out(one, count, tell)
+        else:
+            sessions.append(one)
+    return sessions
+
+
+def _waiting_sessions(
+    found_here: Iterable[Found], there: tuple[Sent, dict[str, str]], count: Count, *, again: bool
+) -> list[Found]:
+    """Sessions to be sent, in the order in which they go.
 
     One whose marks have changed since goes again: the server has its figures without them.
     """
     known, marks = there
-    waiting: dict[str, Found] = {}
-    gone: list[Found] = []
-    for found in find_summaries(folder):
-        if isinstance(found, LeftOut):
-            _leave_out(found, count, tell)
-        elif (
-            not again
-            and found.digest in known.went
-            and known.last.get(known.went[found.digest]) == found.digest
-            and known.marks.get(found.digest, "") == marks.get(known.went[found.digest], "")
-        ):
+    waiting = []
+    for found in found_here:
+        as_it_went = known.last.get(found.session) == found.digest and known.marks.get(
+            found.digest, ""
+        ) == marks.get(found.session, "")
+        if as_it_went and not again:
             count.before += 1
-            gone.append(found)
         else:
-            # The same file twice is one session.
-            waiting.setdefault(found.digest, found)
+            waiting.append(found)
     # One that a server never takes must not keep the others waiting behind it.
-    # Of two files of a session the one that went before goes again.
-    order = sorted(
-        waiting.values(), key=lambda f: (f.digest not in known.went, known.failed.get(f.digest, 0))
-    )
-    return order, gone
+    return sorted(waiting, key=lambda f: known.failed.get(f.digest, 0))
 
 
-def _to_send(
-    book: NoteBook, known: Sent, there: set[str | None], rest: tuple[Path, list[Found]]
-) -> list[Score]:
-    """Scores of the people whose sessions are in the folder, and those to be taken back.
-
-    ``there`` are the people known already; sessions of the ``rest`` are read only until each
-    person that a score names was found.
-    """
-    held = scores_of(book)
-    people = set(there)
-    folder, unread = rest
-    for found in _spread(unread):
-        if people >= {s.person for s in held}:
-            break
-        session = read_session(folder, found)
-        if not isinstance(session, LeftOut):
-            people.add(session.person_id)
+def _to_send(book: NoteBook, known: Sent, people: set[str]) -> list[Score]:
+    """Scores of the people whose sessions are in the folder, and those to be taken back."""
     taken_back = (s for s in scores_of(book, also_withdrawn=True) if s.withdrawn)
     # Whose they are doesn't matter: the sessions may have been taken away since.
     back = [s for s in taken_back if _known_as(s) in known.tried]
-    return [*scores_of_people(people, held), *back]
-
-
-def _spread(found: list[Found]) -> list[Found]:
-    """The first of each folder, then the second of each: mostly a folder is a person's."""
-    so_far: Counter[str] = Counter()
-    ranked = []
-    for one in found:
-        folder = Path(one.path).parts[0]
-        ranked.append((so_far[folder], one))
-        so_far[folder] += 1
-    return [one for _, one in sorted(ranked, key=lambda r: r[0])]
+    return [*scores_of_people(people, scores_of(book)), *back]
 
 
 def _known_as(score: Score) -> str:

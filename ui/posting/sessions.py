@@ -1,26 +1,34 @@
-"""Which sessions of a folder are to be sent, found without reading those that went before."""
+"""Which sessions of a folder are to be sent: those that the desk shows, from the same reading."""
 
 from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator
 from dataclasses import dataclass
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 
 from tracker.errors import InputError, system_reason
 from tracker.inputs import read_bytes
 from tracker.records.figures import SessionFigures, record_of
-from tracker.records.folder import Place, Unread, find_places, read_place
+from tracker.records.folder import Unread
+from tracker.records.index import Records
+from tracker.records.people import name_of
 from tracker.records.rows import SessionRow
+from tracker.session.saving import JOURNAL_NAME, SUMMARY_NAME
 from tracker.session.summary_file import MAX_FILE_BYTES, load_summary
 
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """A summary below the folder; ``digest`` is the sha256 of the file."""
+    """A summary below the folder; ``digest`` is the sha256 of the file.
+
+    ``session`` is the session's ID, as notes have it, and ``person`` whose it is.
+    """
 
     path: str
     digest: str
+    session: str = ""
+    person: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,28 +40,21 @@ class LeftOut:
     harmless: bool = False
 
 
-def find_summaries(folder: Path) -> Iterator[Found | LeftOut]:
-    """Every summary below a folder, by path.
+def find_summaries(kept: Records) -> Iterator[Found | LeftOut]:
+    """Every session of a folder that was read, by path: of several files the one that counts."""
+    for one in sorted([*kept.unread, *kept.rows], key=_path_of):
+        if isinstance(one, SessionRow):
+            yield _found(kept.folder, one)
+        elif not one.handed_over:
+            # Of a session's own file and of a folder something is amiss. Any other may have been
+            # a session: that is said, but nobody can send it.
+            name = PurePosixPath(one.path).name
+            amiss = name == SUMMARY_NAME or not name.endswith((".json", ".jsonl"))
+            yield LeftOut(one.path, one.why, harmless=one.copy or not amiss)
 
-    Raises
-    ------
-    InputError
-        If the folder itself can't be read.
-    """
-    for place in find_places(folder):
-        if isinstance(place, Unread):
-            yield LeftOut(place.path, place.why)
-        elif place.kind == "journal":
-            yield LeftOut(place.path, "broke off and has no summary yet", harmless=True)
-        elif place.kind == "summary":
-            yield _found(folder, place)
-        else:
-            read = read_place(folder, place)
-            if isinstance(read, SessionRow):
-                yield _found(folder, place)
-            elif isinstance(read, Unread):
-                # It may have been a session: that is said, but nobody can send it.
-                yield LeftOut(read.path, read.why, harmless=True)
+
+def _path_of(one: SessionRow | Unread) -> str:
+    return one.place if isinstance(one, SessionRow) else one.path
 
 
 def read_session(folder: Path, found: Found) -> SessionFigures | LeftOut:
@@ -68,9 +69,12 @@ def read_session(folder: Path, found: Found) -> SessionFigures | LeftOut:
     return record
 
 
-def _found(folder: Path, place: Place) -> Found | LeftOut:
+def _found(folder: Path, row: SessionRow) -> Found | LeftOut:
+    if PurePosixPath(row.place).name == JOURNAL_NAME:
+        return LeftOut(row.place, "broke off and has no summary yet", harmless=True)
     try:
-        content = read_bytes(folder / place.path, MAX_FILE_BYTES)
-        return Found(place.path, hashlib.sha256(content).hexdigest())
+        content = read_bytes(folder / row.place, MAX_FILE_BYTES)
     except OSError as error:
-        return LeftOut(place.path, f"can't be read ({system_reason(error)})")
+        return LeftOut(row.place, f"can't be read ({system_reason(error)})")
+    digest = hashlib.sha256(content).hexdigest()
+    return Found(row.place, digest, row.session_id or row.content_id, name_of(row))
