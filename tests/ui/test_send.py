@@ -363,6 +363,44 @@ def test_a_damaged_file_that_may_have_been_a_session_is_told(
     assert "half-copied.json: not sent: is not a whole JSON file" in capsys.readouterr().out
 
 
+def test_two_people_whose_files_have_the_same_id_are_both_sent(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Neither takes the other's place, and what went before keeps its own."""
+
+    def of_sessions() -> dict[str, str]:
+        told = [
+            r
+            for r in server.resources.values()
+            if r.get("code", {}).get("text") == "Practice session"
+        ]
+        return {r["subject"]["reference"]: r["id"] for r in told}
+
+    assert send() == 0
+    before, arrived = of_sessions(), dict(server.resources)
+    mine = clinic / "wren" / "one" / SUMMARY_NAME
+    held = json.loads(mine.read_text("utf-8"))
+    # By its path it comes first.
+    other = clinic / "a" / SUMMARY_NAME
+    other.parent.mkdir()
+    other.write_text(json.dumps({**held, "person": "Owl"}), "utf-8")
+    said = "has the ID of a session of another pseudonym, a/summary.json; both are sent"
+    for requests in (3, 3):
+        assert send() == 0 and len(server.requests) == requests
+        assert f"wren/one/summary.json: {said}" in capsys.readouterr().out
+    both = of_sessions()
+    assert len(both) == 3 and both.items() > before.items()
+    assert {u: r for u, r in server.resources.items() if u in arrived} == arrived
+    # Each keeps its place: changed, without the other, and where the first is changed as well.
+    for changed in ([other], [mine], [mine, other]):
+        for path in changed:
+            path.write_text(path.read_text("utf-8") + "\n", "utf-8")
+        assert send() == 0 and of_sessions() == both
+    mine.rename(clinic.parent / "mine.json")
+    other.write_text(other.read_text("utf-8") + "\n", "utf-8")
+    assert send() == 0 and of_sessions() == both
+
+
 def test_files_of_patients_are_the_desks_matter(
     send: Run, clinic: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

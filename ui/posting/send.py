@@ -19,7 +19,7 @@ from ui.documents.fhir_asked import person_plan_id
 from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
-from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
+from ui.posting.sessions import Found, LeftOut, each_its_own, find_summaries, read_session
 
 
 @dataclass(slots=True)
@@ -77,13 +77,14 @@ def send_folder(
     marks = marks_by_session(notes)
     kept = read_folder(folder)
     found_here = _left_out_told(find_summaries(kept), count, tell)
+    found_here = each_its_own(found_here, known, tell)
     for found in _waiting_sessions(found_here, (known, marks), count, again=again):
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
             _leave_out(session, count, tell)
             continue
         told = fhir_bundle(with_plans(with_marks([session], notes), kept.plans), people=people)
-        ready = (found.session, told, marks.get(found.session, ""))
+        ready = (found.name, told, marks.get(found.session, ""))
         _send(found, ready, server, (record, known), count, tell)
     scores = _to_send(book, known, {f.person for f in found_here})
     for score, digest in _waiting(scores, known, count, again=again):
@@ -139,7 +140,7 @@ def _waiting_sessions(
     known, marks = there
     waiting = []
     for found in found_here:
-        as_it_went = known.last.get(found.session) == found.digest and known.marks.get(
+        as_it_went = known.last.get(found.name) == found.digest and known.marks.get(
             found.digest, ""
         ) == marks.get(found.session, "")
         if as_it_went and not again:
