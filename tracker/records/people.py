@@ -182,29 +182,38 @@ def _whose(plan: Plan) -> tuple[str, str | None]:
     return plan.plan_id, plan.person
 
 
-def plans_in_force(records: Records) -> dict[str, Plan]:
+def plans_in_force(records: Records, today: date) -> dict[str, Plan]:
     """The plan of each person who has sessions here and a plan, by pseudonym: the one shown."""
     groups: dict[str, list[SessionRow]] = {}
     for row in records.rows:
         groups.setdefault(name_of(row), []).append(row)
     plans = without_copies(records.plans)
-    found = {name: plan_for(of, name, plans) for name, of in groups.items() if name != NO_NAME}
+    found = {
+        name: plan_for(of, name, plans, today) for name, of in groups.items() if name != NO_NAME
+    }
     return {name: plan for name, plan in found.items() if plan is not None}
 
 
-def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
+def plan_for(
+    rows: Sequence[SessionRow], name: str, plans: Sequence[Plan], today: date
+) -> Plan | None:
     """The plan of the newest session that has one here; else the person's newest plan.
+
+    A session that is dated after today is no newest one: its computer's clock was wrong.
 
     Of several the person's own comes before a template of nobody's, then the one that starts
     last, then the one that stands last: ``plans`` are in the order in which they were written.
     """
-    return next(iter(_candidates(rows, name, plans)), None)
+    return next(iter(_candidates(rows, name, plans, today)), None)
 
 
-def _candidates(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> list[Plan]:
+def _candidates(
+    rows: Sequence[SessionRow], name: str, plans: Sequence[Plan], today: date
+) -> list[Plan]:
     """All that could be the plan of a person, the one that is taken first."""
     own = [p for p in reversed(plans) if p.person in (None, name)]
-    for row in reversed(rows):
+    newest_first = rows[::-1]
+    for row in sorted(newest_first, key=lambda r: _is_to_come(r, today)):
         found = [p for p in own if p.plan_id == row.plan_id]
         if found:
             break
@@ -238,10 +247,14 @@ def _not_handed_out(plan: Plan | None, copies: Sequence[tuple[str, Plan]]) -> li
     ]
 
 
+def _is_to_come(row: SessionRow, today: date) -> bool:
+    # A day's grace: it may be tomorrow already where the patient lives.
+    return row.day is not None and row.day > today + timedelta(days=1)
+
+
 def _to_come(rows: Sequence[SessionRow], today: date) -> list[Reason]:
     """Said of sessions that are dated after today: they lie wrongly in time, wherever that is."""
-    # A day's grace: it may be tomorrow already where the patient lives.
-    days = [r.day for r in rows if r.day is not None and r.day > today + timedelta(days=1)]
+    days = [r.day for r in rows if r.day is not None and _is_to_come(r, today)]
     if not days:
         return []
     text = f"sessions dated after today: {len(days)}; was that computer's clock right?"
@@ -259,7 +272,7 @@ def _person(
     if name == NO_NAME:
         nothing = Adherence(None, to_day, {}, None, None, 0, 0, 0, None)
         return Person(name, rows, None, nothing, reasons_of_each(rows, to_day), [])
-    candidates = _candidates(rows, name, plans)
+    candidates = _candidates(rows, name, plans, today)
     plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
         # That somebody else has practised today makes it nobody's missed day.

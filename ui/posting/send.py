@@ -6,6 +6,7 @@ import hashlib
 import json
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
 from tracker.records.index import read_folder
@@ -92,7 +93,7 @@ def send_folder(
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
-    plans = plans_in_force(kept)
+    plans = plans_in_force(kept, date.today())
     for person, plan in plans.items():
         bundle, name = plan_bundle(person, plan, people), _plan_known_as(person, people)
         digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
