@@ -165,6 +165,27 @@ def test_a_plan_that_was_changed_goes_again_into_the_same_place(
     assert send() == 0 and len(now()["activity"]) == 1
 
 
+def test_what_the_desk_doubts_of_a_plan_goes_along(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    def doubts() -> list[str]:
+        own = [r for r in server.resources.values() if "stands at the clinic" in r.get("title", "")]
+        (plan,) = own
+        return [n["text"] for n in plan["note"] if "In doubt" in n["text"]]
+
+    first = plan_of(made.NODS, person="Wren")
+    save_plan(clinic / "plan.json", first)
+    assert send() == 0 and doubts() == []
+    other = plan_of({**made.NODS, "repetitions": 33}, person="Wren")
+    save_plan(clinic / "for-patient-wren.json", with_keys(other, plain=True))
+    assert send() == 0
+    (differs,) = doubts()
+    assert "differs from a copy that was handed out" in differs and "for-patient" not in differs
+    save_plan(clinic / "another.json", other)
+    assert send() == 0
+    assert any("2 plan files of the person differ" in d for d in doubts())
+
+
 def test_another_plan_takes_the_place_of_the_one_before(
     send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

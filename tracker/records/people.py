@@ -182,35 +182,50 @@ def _whose(plan: Plan) -> tuple[str, str | None]:
     return plan.plan_id, plan.person
 
 
-def plans_in_force(records: Records, today: date) -> dict[str, Plan]:
+@dataclass(frozen=True, slots=True)
+class PlanTaken:
+    """The plan that is taken for a person's now, and what puts a doubt on that.
+
+    Attributes
+    ----------
+    tied
+        How many files differ between which only their age has decided; 0 where none do.
+    not_handed_out
+        How many copies that were handed out are of this plan and differ from it.
+    """
+
+    plan: Plan
+    tied: int = 0
+    not_handed_out: int = 0
+
+
+def plans_in_force(records: Records, today: date) -> dict[str, PlanTaken]:
     """The plan of each person who has sessions here and a plan, by pseudonym: the one shown."""
     groups: dict[str, list[SessionRow]] = {}
     for row in records.rows:
         groups.setdefault(name_of(row), []).append(row)
-    plans = without_copies(records.plans)
-    found = {
-        name: plan_for(of, name, plans, today) for name, of in groups.items() if name != NO_NAME
-    }
-    return {name: plan for name, plan in found.items() if plan is not None}
+    plans, copies = without_copies(records.plans), handed_out(records.plans)
+    found = {}
+    for name, of in groups.items():
+        candidates = [] if name == NO_NAME else plans_for(of, name, plans, today)
+        if candidates:
+            plan = candidates[0]
+            differ = _not_as_handed_out(plan, copies)
+            found[name] = PlanTaken(plan, _tied(candidates, name), len(differ))
+    return found
 
 
-def plan_for(
+def plans_for(
     rows: Sequence[SessionRow], name: str, plans: Sequence[Plan], today: date
-) -> Plan | None:
-    """The plan of the newest session that has one here; else the person's newest plan.
+) -> list[Plan]:
+    """All that could be the plan of a person, the one that is taken first.
 
-    A session that is dated after today is no newest one: its computer's clock was wrong.
+    It is the plan of the newest session that has one here; else the person's newest plan. A
+    session that is dated after today is no newest one: its computer's clock was wrong.
 
     Of several the person's own comes before a template of nobody's, then the one that starts
     last, then the one that stands last: ``plans`` are in the order in which they were written.
     """
-    return next(iter(_candidates(rows, name, plans, today)), None)
-
-
-def _candidates(
-    rows: Sequence[SessionRow], name: str, plans: Sequence[Plan], today: date
-) -> list[Plan]:
-    """All that could be the plan of a person, the one that is taken first."""
     own = [p for p in reversed(plans) if p.person in (None, name)]
     newest_first = rows[::-1]
     for row in sorted(newest_first, key=lambda r: _is_to_come(r, today)):
@@ -226,22 +241,28 @@ def _rank(plan: Plan, name: str) -> tuple[bool, date]:
     return plan.person == name, plan.starts_on or date.min
 
 
-def _unlike(candidates: Sequence[Plan], name: str) -> list[Reason]:
-    """Said where only the age of the files has decided between plans that differ."""
+def _tied(candidates: Sequence[Plan], name: str) -> int:
+    """How many plans that differ only the age of their files has decided between; or 0."""
     first = candidates[:1]
     tied = [p for p in candidates if _rank(p, name) == _rank(first[0], name)]
-    if all(p == first[0] for p in tied):
-        return []
-    text = f"{len(tied)} plan files differ and start on the same day: the newest file is taken"
-    return [Reason(Kind.doubt, text)]
+    return 0 if all(p == first[0] for p in tied) else len(tied)
+
+
+def _unlike(candidates: Sequence[Plan], name: str) -> list[Reason]:
+    tied = _tied(candidates, name)
+    text = f"{tied} plan files differ and start on the same day: the newest file is taken"
+    return [Reason(Kind.doubt, text)] if tied else []
+
+
+def _not_as_handed_out(plan: Plan, copies: Sequence[tuple[str, Plan]]) -> list[str]:
+    """Copies of a plan that somebody has in hand with another content, by their files' names."""
+    alike = [(path, p) for path, p in copies if _whose(p) == _whose(plan)]
+    return [clean(PurePosixPath(path).name) for path, p in alike if _bare(p) != _bare(plan)]
 
 
 def _not_handed_out(plan: Plan | None, copies: Sequence[tuple[str, Plan]]) -> list[Reason]:
     """Said where somebody has another plan in hand than the one that is taken here."""
-    if plan is None:
-        return []
-    alike = [(path, p) for path, p in copies if _whose(p) == _whose(plan)]
-    differ = [clean(PurePosixPath(path).name) for path, p in alike if _bare(p) != _bare(plan)]
+    differ = [] if plan is None else _not_as_handed_out(plan, copies)
     return [
         Reason(Kind.doubt, f"the plan taken differs from the one handed out: {n}") for n in differ
     ]
@@ -272,7 +293,7 @@ def _person(
     if name == NO_NAME:
         nothing = Adherence(None, to_day, {}, None, None, 0, 0, 0, None)
         return Person(name, rows, None, nothing, reasons_of_each(rows, to_day), [])
-    candidates = _candidates(rows, name, plans, today)
+    candidates = plans_for(rows, name, plans, today)
     plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
         # That somebody else has practised today makes it nobody's missed day.

@@ -27,8 +27,8 @@ from ui.posting.sessions import Found, LeftOut, each_its_own, find_summaries, re
 class Count:
     """How many sessions, scores and plans went, had gone before, were left out, or did not go.
 
-    ``scores`` and ``plans`` are those of ``sent`` that are questionnaire scores, or plans that
-    people have now; ``left_out`` is without harm.
+    ``scores`` and ``plans`` are those of ``sent`` that are questionnaire scores, or plans as
+    they stand at the clinic; ``left_out`` is without harm.
     """
 
     sent: int = 0
@@ -94,14 +94,14 @@ def send_folder(
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
     plans = plans_in_force(kept, date.today())
-    for person, plan in plans.items():
-        bundle, name = plan_bundle(person, plan, people), _plan_known_as(person, people)
+    for person, taken in plans.items():
+        bundle, name = plan_bundle(person, taken, people), _plan_known_as(person, people)
         digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
         # Waiting where something else went last, whatever went before that.
         if known.last.get(name) == digest and not again:
             count.before += 1
         else:
-            found = Found(f"plan {plan.plan_id} of {person}", digest)
+            found = Found(f"plan {taken.plan.plan_id} of {person}", digest)
             count.plans += _send(found, (name, bundle, ""), server, (record, known), count, tell)
     for person in sorted({r.person for r in kept.rows if r.person} - plans.keys()):
         if _plan_known_as(person, people) in known.tried:
