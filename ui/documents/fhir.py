@@ -53,8 +53,8 @@ from ui.documents.questionnaires import scores_for
 
 #: Marks change no trend: whoever reads one learns of them beside it.
 MARKED_IN_TREND = (
-    "Some repetitions in these sets were marked not valid by the therapist. The trend is as it was "
-    "measured and includes them."
+    "Some repetitions in these sessions were marked not valid by the therapist. The trend is as it "
+    "was measured; they are in it where their session is one of those compared."
 )
 
 
