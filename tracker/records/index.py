@@ -202,9 +202,9 @@ def _records(
     return Records(folder, rows, plans, unread, read, len(known) - read, complete)
 
 
-def _order_of(unread: Unread) -> tuple[bool, str]:
-    """By path; files of patients last: whoever keeps them all beside the sessions has many."""
-    return unread.handed_over, unread.path
+def _order_of(unread: Unread) -> tuple[bool, bool, str]:
+    """By path, first what can't be read: whoever keeps copies and files of patients has many."""
+    return unread.handed_over, unread.copy, unread.path
 
 
 def _written_ns(path: Path) -> int:

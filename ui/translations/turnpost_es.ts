@@ -5645,6 +5645,11 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
+            <source>Files left out: {count} (could not be read: {not_read})</source>
+            <comment>desk.unread.some</comment>
+            <translation>Archivos no tenidos en cuenta: {count} (no se pudieron leer: {not_read})</translation>
+        </message>
+        <message>
             <source>Over time</source>
             <comment>desk.what</comment>
             <translation>Recorrido</translation>
