@@ -40,8 +40,8 @@ Kind = Literal["summary", "journal", "other", "handover"]
 
 
 STILL_SHUT = (
-    "is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost "
-    "receive'), then move it elsewhere; taken in twice it changes nothing"
+    'is a file that a patient has handed over: take it in ("Files in and out" at the desk, or '
+    "'turnpost receive'), then move it elsewhere; taken in twice it changes nothing"
 )
 
 
