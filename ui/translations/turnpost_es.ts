@@ -5647,7 +5647,7 @@
         <message>
             <source>Files left out: {count} (could not be read: {not_read})</source>
             <comment>desk.unread.some</comment>
-            <translation>Archivos no tenidos en cuenta: {count} (no se pudieron leer: {not_read})</translation>
+            <translation>Archivos omitidos: {count} (ilegibles: {not_read})</translation>
         </message>
         <message>
             <source>Over time</source>
