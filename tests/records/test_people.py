@@ -13,12 +13,22 @@ from tests.records.rows import START, row
 from tracker.plan.files import save_plan
 from tracker.plan.model import HandOver, Plan
 from tracker.records.index import Records, read_folder
-from tracker.records.people import NO_NAME, count_to, people_of, plan_for
+from tracker.records.people import (
+    NO_NAME,
+    PlanTaken,
+    count_to,
+    people_of,
+    plans_for,
+    plans_in_force,
+)
 
 
 def records(*rows: object, plans: tuple[Plan, ...] = ()) -> Records:
     named = [(f"{k}.json", p) for k, p in enumerate(plans)]
     return Records(Path(), list(rows), named, [], 0, 0, True)  # type: ignore[arg-type]
+
+
+TODAY = START + timedelta(days=30)
 
 
 def plan(name: str, person: str | None, starts: int = 0) -> Plan:
@@ -42,12 +52,26 @@ def test_people_are_apart_and_who_needs_a_look_comes_first() -> None:
 def test_the_plan_is_that_of_the_newest_session() -> None:
     old, new, other = plan("old", "P-1"), plan("new", "P-1", 7), plan("other", "P-2", 9)
     rows = [row(0, plan_id="old"), row(8, plan_id="new")]
-    assert plan_for(rows, "P-1", [old, new, other]) is new
-    assert plan_for(rows[:1], "P-1", [old, new, other]) is old
+    assert plans_for(rows, "P-1", [old, new, other], TODAY)[0] is new
+    assert plans_for(rows[:1], "P-1", [old, new, other], TODAY)[0] is old
     # A plan that is for somebody else is not taken, even under the same name.
-    assert plan_for([row(0, plan_id="other")], "P-1", [other]) is None
+    assert plans_for([row(0, plan_id="other")], "P-1", [other], TODAY) == []
     # A plan for a person with no session yet under it is better than none.
-    assert plan_for([row(0, plan_id="lost")], "P-1", [old, new]) is new
+    assert plans_for([row(0, plan_id="lost")], "P-1", [old, new], TODAY)[0] is new
+
+
+def test_a_session_dated_after_today_decides_no_plan() -> None:
+    """A clock that was wrong for one day would bring back what was put away long ago."""
+    plans = (plan("old", "P-1"), plan("new", "P-1", 7))
+    rows = [row(0, plan_id="old"), row(8, plan_id="new"), row(400, plan_id="old")]
+    everything = records(*rows, plans=plans)
+    for k, taken in ((29, "new"), (399, "old")):
+        today = START + timedelta(days=k)
+        (person,) = people_of(everything, today)
+        assert person.plan is not None and person.plan.plan_id == taken
+        assert plans_in_force(everything, today) == {"P-1": PlanTaken(person.plan)}
+    # Where nothing else is there it is better than nothing.
+    assert plans_for(rows[2:], "P-1", list(plans), TODAY)[0] is plans[0]
 
 
 def test_of_plans_of_one_id_the_persons_own_then_the_newest_file_is_taken() -> None:
@@ -56,10 +80,10 @@ def test_of_plans_of_one_id_the_persons_own_then_the_newest_file_is_taken() -> N
     newer = own.model_copy(update={"rest_s": 40.0})
     rows = [row(0, plan_id="p")]
     for plans in ([own, template], [template, own]):
-        assert plan_for(rows, "P-1", plans) is own
-    assert plan_for(rows, "P-1", [own, newer]) is newer
-    assert plan_for(rows, "P-1", [newer, own]) is own
-    assert plan_for([], "P-1", [own, newer]) is newer
+        assert plans_for(rows, "P-1", plans, TODAY)[0] is own
+    assert plans_for(rows, "P-1", [own, newer], TODAY)[0] is newer
+    assert plans_for(rows, "P-1", [newer, own], TODAY)[0] is own
+    assert plans_for([], "P-1", [own, newer], TODAY)[0] is newer
 
     def told(*plans: Plan) -> list[str]:
         (person,) = people_of(records(*rows, plans=plans), START + timedelta(days=1))

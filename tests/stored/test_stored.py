@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import os
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -146,6 +147,20 @@ def test_one_session_goes_with_what_tells_of_it_elsewhere(data: Path) -> None:
     stored = look()
     assert not delete(stored, [i for i in stored.items if i.path == renamed.resolve()]).left
     assert sent.record(data)[sent.receiver(plan)] == [f.name for f in folders[2:]]
+
+
+def test_with_a_copy_that_was_made_by_hand_the_session_is_not_forgotten(data: Path) -> None:
+    """Else it would be offered once more as one that nobody has got."""
+    plan = made.plan_with(plain=True)
+    first, *_ = sorted((data / "sessions").iterdir())
+    copy = first.with_name("my copy 20261120-090000")
+    shutil.copytree(first, copy)
+    sent.remember(plan, [first.name], data)
+    stored = look()
+    for path, record in ((copy, {sent.receiver(plan): [first.name]}), (first, {})):
+        assert len(delete(stored, [i for i in stored.items if i.path == path.resolve()]).gone) == 1
+        assert sent.record(data) == record
+        stored = look()
 
 
 def test_a_session_that_is_being_recorded_stays(data: Path) -> None:

@@ -20,6 +20,7 @@ from pytestqt.qtbot import QtBot
 from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY
 from tests.records.test_folder import write
 from tests.ui.pictures import keep
+from tracker.handover.container import MAGIC
 from tracker.records import telling
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
@@ -27,6 +28,7 @@ from tracker.records.index import Records, read_folder
 from tracker.records.notes import FOLDER_NAME, NoteBook
 from tracker.session.summary_file import load_summary
 from ui import theme
+from ui.cli import main
 from ui.desk import reading
 from ui.desk import window as desk_window
 from ui.desk.people_list import lines_of
@@ -388,14 +390,21 @@ def test_a_note_that_can_not_be_saved_is_said_and_kept_in_the_field(
 
 
 def test_files_that_can_not_be_read_are_named_and_stop_nothing(
-    open_desk: Open, folder: Path
+    open_desk: Open, folder: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     bad = folder / "wren" / "broken"
     bad.mkdir()
     (bad / "summary.json").write_text('{"half')
+    # Before it by its name: neither hides it.
+    one = next(p for p in folder.glob("heron/*/summary.json"))
+    (folder / "a copy.json").write_bytes(one.read_bytes())
+    (folder / "a.turnpost").write_bytes(MAGIC + b"x")
     window = open_desk()
     assert window.found is not None and len(window.found.people) == 6
-    assert window.faults.isVisible() and window.faults.text() == "Files left out: 1"
+    assert window.faults.isVisible()
+    assert window.faults.text() == "Files left out: 3 (could not be read: 1)"
+    assert main(["review", str(folder), "--text"]) == 0
+    assert "\nLeft out: 1 could not be read; these come first\n  wren/" in capsys.readouterr().out
     window.faults.click()
     assert "wren/broken/summary.json" in window.fault_list.item(0).text()
 

@@ -26,6 +26,7 @@ from tracker.records import telling
 from tracker.records.adherence import adherence_of
 from tracker.records.conditions import Standing
 from tracker.records.figure import Figure
+from tracker.records.folder import STILL_SHUT
 from tracker.records.index import Records, read_folder
 from tracker.records.people import people_of
 from tracker.records.units import BEATS, DEGREES
@@ -222,3 +223,5 @@ def test_why_a_file_is_left_out_is_said_in_the_language(tmp_path: Path, spoken: 
     for language in TRANSLATED:
         spoken(language)
         assert not [u.why for u in unread if words.told(u.why) == u.why], language
+        # Where to go is named as its button has it.
+        assert words.say("exchange.open") in words.told(STILL_SHUT), language

@@ -16,6 +16,7 @@ from tests.handover.test_container import head_of
 from tests.plan.examples import TEXT
 from tracker.handover import container, crypt
 from tracker.handover.fingerprint import plan_words
+from tracker.handover.sending import session_of
 from tracker.plan.files import load_plan
 from ui.cli import main
 from ui.plan_check import PlanCheck
@@ -113,6 +114,29 @@ def test_which_sessions(
     assert not (tmp_path / "4").exists()
     assert main([*hand_over, str(tmp_path / "3"), "--all"]) == 2
     assert "is there already" in capsys.readouterr().err
+
+
+def test_a_session_is_named_by_its_id_before_the_name_of_a_folder(
+    tmp_path: Path,
+    bare: Path,
+    private_data_folder: Path,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    plan = tmp_path / "plan.json"
+    assert main(["plan", "keys", str(bare), "--out", str(plan), "--plain"]) == 0
+    folders = sorted(patient(private_data_folder))
+    one, two = (session_of(f) for f in folders[:2])
+    # Two folders whose names were changed round.
+    aside = folders[0].rename(folders[0].with_name("aside"))
+    folders[1].rename(folders[0])
+    aside.rename(folders[1])
+    out = tmp_path / "f"
+    for chosen in (one, two):
+        assert main(["handover", "--plan", str(plan), "--to", str(out), "--session", chosen]) == 0
+        assert main(["receive", str(out), "--into", str(tmp_path / chosen)]) == 0
+        (got,) = (tmp_path / chosen).rglob("summary.json")
+        assert json.loads(got.read_text("utf-8"))["session_id"] == chosen
+        out.unlink()
 
 
 def test_the_plan_opened_last_is_taken(

@@ -17,6 +17,7 @@ from tests.practice.person import plan_of
 from tests.records import made
 from tests.ui.fhir_server import Answer, FhirServer, certificate, fhir_server
 from tests.ui.test_report_command import saved
+from tracker.handover.container import MAGIC
 from tracker.handover.preparing import with_keys
 from tracker.plan.files import save_plan
 from tracker.records.appended import MAX_FILE_BYTES
@@ -164,6 +165,80 @@ def test_a_plan_that_was_changed_goes_again_into_the_same_place(
     assert send() == 0 and len(now()["activity"]) == 1
 
 
+def test_what_the_desk_doubts_of_a_plan_goes_along(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    def doubts() -> list[str]:
+        own = [r for r in server.resources.values() if "stands at the clinic" in r.get("title", "")]
+        (plan,) = own
+        return [n["text"] for n in plan["note"] if "In doubt" in n["text"]]
+
+    first = plan_of(made.NODS, person="Wren")
+    save_plan(clinic / "plan.json", first)
+    assert send() == 0 and doubts() == []
+    other = plan_of({**made.NODS, "repetitions": 33}, person="Wren")
+    save_plan(clinic / "for-patient-wren.json", with_keys(other, plain=True))
+    assert send() == 0
+    (differs,) = doubts()
+    assert "differs from a copy that was handed out" in differs and "for-patient" not in differs
+    save_plan(clinic / "another.json", other)
+    assert send() == 0
+    assert any("2 plan files of the person differ" in d for d in doubts())
+
+
+def test_another_plan_takes_the_place_of_the_one_before(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Two that are both there as the present one would be followed side by side."""
+    first = plan_of(made.NODS, person="Wren")
+    other = first.model_copy(update={"plan_id": "another"})
+    for plan in (first, other, first):
+        save_plan(clinic / "plan.json", plan)
+        assert send() == 0
+        assert "(1 of them plans)" in capsys.readouterr().out
+        own = [r for r in server.resources.values() if "stands at the clinic" in r.get("title", "")]
+        assert [r["title"].split()[1] for r in own] == [plan.plan_id]
+    # Whether the patient still follows it nobody knows here.
+    (clinic / "plan.json").unlink()
+    before = dict(server.resources)
+    assert send() == 0 and server.resources == before
+    said = "plan of Wren: none is here any more; what was sent stays on the server"
+    assert said in (out := capsys.readouterr().out) and "P-07" not in out
+
+
+def test_what_was_taken_while_its_answer_was_lost_is_made_good(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    """A plan that was taken back, or a mark, would stay on the server for good."""
+    first = plan_of(made.NODS, person="Wren")
+    after = plan_of({**made.NODS, "repetitions": 33}, person="Wren")
+    book, session = NoteBook(clinic, "kim"), made.finished().session_id or ""
+
+    def lose(bundle: dict[str, Any]) -> Answer:
+        server.take(bundle)
+        return 504, b"", {}
+
+    save_plan(clinic / "plan.json", first)
+    assert send() == 0
+    arrived = dict(server.resources)
+    # The second loss has the same words as the first.
+    for _ in range(2):
+        save_plan(clinic / "plan.json", after)
+        server.otherwise = lose
+        assert send() == 1 and server.resources != arrived
+        save_plan(clinic / "plan.json", first)
+        server.otherwise = lambda _: None
+        assert send() == 0 and server.resources == arrived
+    book.add("not_valid", session, "", set_number=0, repetition=3)
+    server.otherwise = lose
+    assert send() == 1 and server.resources != arrived
+    assert book.undo() is not None
+    server.otherwise = lambda _: None
+    assert send() == 0 and server.resources == arrived
+    before = len(server.requests)
+    assert send() == 0 and len(server.requests) == before
+
+
 def test_what_the_clinic_knows_of_a_person_stays(send: Run, server: FhirServer) -> None:
     own = {
         "resourceType": "Patient",
@@ -225,15 +300,43 @@ def test_a_second_copy_of_a_session_is_told_and_not_sent(
     # Nothing is amiss on the way there, so that a call by a timetable does not fail for ever.
     for _ in range(2):
         assert send() == 0
-        assert "zz-other/summary.json: not sent: another file" in capsys.readouterr().out
+        assert "zz-other/summary.json: not sent: is a second copy" in capsys.readouterr().out
     assert len(server.requests) == 2
-    # Once more by will: the file that went goes, whichever comes first by its name.
-    first = clinic / "aa-other"
-    (clinic / "zz-other").rename(first)
-    went = json.dumps(server.resources, sort_keys=True)
-    assert send("--again") == 0
-    assert "aa-other/summary.json: not sent: another file" in capsys.readouterr().out
-    assert json.dumps(server.resources, sort_keys=True) == went and len(server.requests) == 4
+
+
+def test_of_two_files_of_a_session_that_goes_which_the_desk_shows(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One that was taken while it went on comes first by its name, and hides the exercises."""
+
+    def ended() -> set[str]:
+        found = [r for r in server.resources.values() if r.get("subject") == wrens]
+        told = [r for r in found if r.get("code", {}).get("text") == "Practice session"]
+        return {r["valueCodeableConcept"]["text"] for r in told}
+
+    assert send() == 0
+    (patient,) = [
+        r
+        for r in server.resources.values()
+        if r["resourceType"] == "Patient" and r["identifier"][0]["value"] == "Wren"
+    ]
+    wrens = {"reference": f"urn:uuid:{patient['id']}"}
+    (whole,) = ended()
+    held = json.loads((clinic / "wren" / "one" / SUMMARY_NAME).read_text("utf-8"))
+    part = {**held, "ended": "interrupted", "exercises": held["exercises"][:1]}
+    (clinic / "wren" / "a.json").write_text(json.dumps(part), "utf-8")
+    capsys.readouterr()
+    for again in ([], ["--again"]):
+        assert send(*again) == 0 and ended() == {whole}
+        said = capsys.readouterr().out
+        assert "wren/a.json: not sent: is the same session as wren/one/summary.json" in said
+        assert "one/summary.json: not" not in said
+    # What the desk shows by now goes into the same place, though it went before.
+    aside = clinic.parent / "aside.json"
+    (clinic / "wren" / "one" / SUMMARY_NAME).rename(aside)
+    assert send() == 0 and ended() not in (set(), {whole})
+    aside.rename(clinic / "wren" / "one" / SUMMARY_NAME)
+    assert send() == 0 and ended() == {whole}
 
 
 def test_practices_that_share_a_server_name_whose_pseudonyms_they_are(
@@ -279,6 +382,52 @@ def test_a_damaged_file_that_may_have_been_a_session_is_told(
     (clinic / "half-copied.json").write_text('{"format": "turnpost-summary", "per', "utf-8")
     assert send() == 0
     assert "half-copied.json: not sent: is not a whole JSON file" in capsys.readouterr().out
+
+
+def test_two_people_whose_files_have_the_same_id_are_both_sent(
+    send: Run, server: FhirServer, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Neither takes the other's place, and what went before keeps its own."""
+
+    def of_sessions() -> dict[str, str]:
+        told = [
+            r
+            for r in server.resources.values()
+            if r.get("code", {}).get("text") == "Practice session"
+        ]
+        return {r["subject"]["reference"]: r["id"] for r in told}
+
+    assert send() == 0
+    before, arrived = of_sessions(), dict(server.resources)
+    mine = clinic / "wren" / "one" / SUMMARY_NAME
+    held = json.loads(mine.read_text("utf-8"))
+    # By its path it comes first.
+    other = clinic / "a" / SUMMARY_NAME
+    other.parent.mkdir()
+    other.write_text(json.dumps({**held, "person": "Owl"}), "utf-8")
+    said = "has the ID of a session of another pseudonym, a/summary.json; both are sent"
+    for requests in (3, 3):
+        assert send() == 0 and len(server.requests) == requests
+        assert f"wren/one/summary.json: {said}" in capsys.readouterr().out
+    both = of_sessions()
+    assert len(both) == 3 and both.items() > before.items()
+    assert {u: r for u, r in server.resources.items() if u in arrived} == arrived
+    # Each keeps its place: changed, without the other, and where the first is changed as well.
+    for changed in ([other], [mine], [mine, other]):
+        for path in changed:
+            path.write_text(path.read_text("utf-8") + "\n", "utf-8")
+        assert send() == 0 and of_sessions() == both
+    mine.rename(clinic.parent / "mine.json")
+    other.write_text(other.read_text("utf-8") + "\n", "utf-8")
+    assert send() == 0 and of_sessions() == both
+
+
+def test_files_of_patients_are_the_desks_matter(
+    send: Run, clinic: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (clinic / "march.turnpost").write_bytes(MAGIC + b"x")
+    assert send() == 0
+    assert "march" not in (out := capsys.readouterr().out) and "2 sent to" in out
 
 
 @pytest.mark.parametrize("words", [["--bearer", "s3cret"], ["--bearer=s3cret"], ["s3cret"]])

@@ -40,8 +40,8 @@ Kind = Literal["summary", "journal", "other", "handover"]
 
 
 STILL_SHUT = (
-    "is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost "
-    "receive'), then move it elsewhere; taken in twice it changes nothing"
+    'is a file that a patient has handed over: take it in ("Files in and out" at the desk, or '
+    "'turnpost receive'), then move it elsewhere; taken in twice it changes nothing"
 )
 
 
@@ -57,10 +57,21 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Unread:
-    """A file that could not be read, and why (one line)."""
+    """A file that is left out, and why (one line); ``copy`` where its session is there anyhow."""
 
     path: str
     why: str
+    copy: bool = False
+
+    @property
+    def handed_over(self) -> bool:
+        """Whether it is a file of a patient's that is to be taken in first."""
+        return self.why == STILL_SHUT
+
+    @property
+    def not_read(self) -> bool:
+        """Whether there may be something in it that is nowhere else, and can't be read."""
+        return not self.copy and not self.handed_over
 
 
 @dataclass(frozen=True, slots=True)

@@ -21,7 +21,7 @@ from tracker.errors import InputError, TurnpostError
 from tracker.inputs import read_bytes
 from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
-from tracker.records.folder import STILL_SHUT, Place, PlanFile, Unread, find_places, read_place
+from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
 from tracker.records.identity import each_once
 from tracker.records.rows import SessionRow, Shapes, pack, unpack
 from tracker.session.files import make_private_folder, write_atomically
@@ -198,13 +198,13 @@ def _records(
     rows.sort(key=lambda r: r.order)
     plans.sort(key=lambda p: (_written_ns(folder / p[0]), p[0]))
     rows, twice = each_once(rows, folder)
-    unread = sorted([*unread, *(Unread(*t) for t in twice)], key=_order_of)
+    unread = sorted([*unread, *(Unread(*t, copy=True) for t in twice)], key=_order_of)
     return Records(folder, rows, plans, unread, read, len(known) - read, complete)
 
 
-def _order_of(unread: Unread) -> tuple[bool, str]:
-    """By path; files of patients last: whoever keeps them all beside the sessions has many."""
-    return unread.why == STILL_SHUT, unread.path
+def _order_of(unread: Unread) -> tuple[bool, bool, str]:
+    """By path, first what can't be read: whoever keeps copies and files of patients has many."""
+    return unread.handed_over, unread.copy, unread.path
 
 
 def _written_ns(path: Path) -> int:

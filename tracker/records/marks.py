@@ -82,8 +82,8 @@ def trend_marks_told(where: str, count: float) -> str:
     """The name of an exercise, and that its trends have marked repetitions in them, or nothing."""
     if not count:
         return where
-    told = f"repetitions marked not valid by the therapist: {count:.0f}"
-    return f"{where} ({told}; the figures include them)"
+    # Whether a trend has them in its ends depends on the figure and on what else there is.
+    return f"{where} (repetitions marked not valid by the therapist in these sessions: {count:.0f})"
 
 
 def marks_told(found: ExerciseFigures) -> str:

@@ -69,8 +69,8 @@ class Trend:
     basis
         What the ends are: the means of which sessions, or single ones.
     marked
-        Repetitions marked as not valid in its sets, which count in it as they were measured;
-        without a value where no notes were read.
+        Repetitions marked as not valid in all of its sessions, whether those are among the ones
+        compared or not; without a value where no notes were read.
     from_day, to_day
         Its first day and its last; None where no session has a day.
     session_ids

@@ -105,7 +105,7 @@ def people_of(records: Records, today: date) -> list[Person]:
     for row in records.rows:
         if _says_nothing(row):
             continue
-        groups.setdefault(_name_of(row), []).append(row)
+        groups.setdefault(name_of(row), []).append(row)
     to_day = count_to(records.rows, today)
     plans, copies = without_copies(records.plans), handed_out(records.plans)
     with without_collecting():
@@ -115,14 +115,14 @@ def people_of(records: Records, today: date) -> list[Person]:
     return sorted(people, key=lambda p: urgency(p.reasons, p.adherence.share, p.name))
 
 
-def _name_of(row: SessionRow) -> str:
+def name_of(row: SessionRow) -> str:
     """The pseudonym, as documents have it; nobody's where nothing of it would be seen."""
     return clean(row.person or "", None) or NO_NAME
 
 
 def _says_nothing(row: SessionRow) -> bool:
     """Whether it is a nameless try of the program in which nothing happened."""
-    return _name_of(row) == NO_NAME and is_quiet_try(row.plan_id, row.ended, row.put_first)
+    return name_of(row) == NO_NAME and is_quiet_try(row.plan_id, row.ended, row.put_first)
 
 
 def count_to(rows: Iterable[SessionRow], today: date) -> date:
@@ -182,29 +182,53 @@ def _whose(plan: Plan) -> tuple[str, str | None]:
     return plan.plan_id, plan.person
 
 
-def plans_in_force(records: Records) -> dict[str, Plan]:
+@dataclass(frozen=True, slots=True)
+class PlanTaken:
+    """The plan that is taken for a person's now, and what puts a doubt on that.
+
+    Attributes
+    ----------
+    tied
+        How many files differ between which only their age has decided; 0 where none do.
+    not_handed_out
+        How many copies that were handed out are of this plan and differ from it.
+    """
+
+    plan: Plan
+    tied: int = 0
+    not_handed_out: int = 0
+
+
+def plans_in_force(records: Records, today: date) -> dict[str, PlanTaken]:
     """The plan of each person who has sessions here and a plan, by pseudonym: the one shown."""
     groups: dict[str, list[SessionRow]] = {}
     for row in records.rows:
-        groups.setdefault(_name_of(row), []).append(row)
-    plans = without_copies(records.plans)
-    found = {name: plan_for(of, name, plans) for name, of in groups.items() if name != NO_NAME}
-    return {name: plan for name, plan in found.items() if plan is not None}
+        groups.setdefault(name_of(row), []).append(row)
+    plans, copies = without_copies(records.plans), handed_out(records.plans)
+    found = {}
+    for name, of in groups.items():
+        candidates = [] if name == NO_NAME else plans_for(of, name, plans, today)
+        if candidates:
+            plan = candidates[0]
+            differ = _not_as_handed_out(plan, copies)
+            found[name] = PlanTaken(plan, _tied(candidates, name), len(differ))
+    return found
 
 
-def plan_for(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> Plan | None:
-    """The plan of the newest session that has one here; else the person's newest plan.
+def plans_for(
+    rows: Sequence[SessionRow], name: str, plans: Sequence[Plan], today: date
+) -> list[Plan]:
+    """All that could be the plan of a person, the one that is taken first.
+
+    It is the plan of the newest session that has one here; else the person's newest plan. A
+    session that is dated after today is no newest one: its computer's clock was wrong.
 
     Of several the person's own comes before a template of nobody's, then the one that starts
     last, then the one that stands last: ``plans`` are in the order in which they were written.
     """
-    return next(iter(_candidates(rows, name, plans)), None)
-
-
-def _candidates(rows: Sequence[SessionRow], name: str, plans: Sequence[Plan]) -> list[Plan]:
-    """All that could be the plan of a person, the one that is taken first."""
     own = [p for p in reversed(plans) if p.person in (None, name)]
-    for row in reversed(rows):
+    newest_first = rows[::-1]
+    for row in sorted(newest_first, key=lambda r: _is_to_come(r, today)):
         found = [p for p in own if p.plan_id == row.plan_id]
         if found:
             break
@@ -217,31 +241,41 @@ def _rank(plan: Plan, name: str) -> tuple[bool, date]:
     return plan.person == name, plan.starts_on or date.min
 
 
-def _unlike(candidates: Sequence[Plan], name: str) -> list[Reason]:
-    """Said where only the age of the files has decided between plans that differ."""
+def _tied(candidates: Sequence[Plan], name: str) -> int:
+    """How many plans that differ only the age of their files has decided between; or 0."""
     first = candidates[:1]
     tied = [p for p in candidates if _rank(p, name) == _rank(first[0], name)]
-    if all(p == first[0] for p in tied):
-        return []
-    text = f"{len(tied)} plan files differ and start on the same day: the newest file is taken"
-    return [Reason(Kind.doubt, text)]
+    return 0 if all(p == first[0] for p in tied) else len(tied)
+
+
+def _unlike(candidates: Sequence[Plan], name: str) -> list[Reason]:
+    tied = _tied(candidates, name)
+    text = f"{tied} plan files differ and start on the same day: the newest file is taken"
+    return [Reason(Kind.doubt, text)] if tied else []
+
+
+def _not_as_handed_out(plan: Plan, copies: Sequence[tuple[str, Plan]]) -> list[str]:
+    """Copies of a plan that somebody has in hand with another content, by their files' names."""
+    alike = [(path, p) for path, p in copies if _whose(p) == _whose(plan)]
+    return [clean(PurePosixPath(path).name) for path, p in alike if _bare(p) != _bare(plan)]
 
 
 def _not_handed_out(plan: Plan | None, copies: Sequence[tuple[str, Plan]]) -> list[Reason]:
     """Said where somebody has another plan in hand than the one that is taken here."""
-    if plan is None:
-        return []
-    alike = [(path, p) for path, p in copies if _whose(p) == _whose(plan)]
-    differ = [clean(PurePosixPath(path).name) for path, p in alike if _bare(p) != _bare(plan)]
+    differ = [] if plan is None else _not_as_handed_out(plan, copies)
     return [
         Reason(Kind.doubt, f"the plan taken differs from the one handed out: {n}") for n in differ
     ]
 
 
+def _is_to_come(row: SessionRow, today: date) -> bool:
+    # A day's grace: it may be tomorrow already where the patient lives.
+    return row.day is not None and row.day > today + timedelta(days=1)
+
+
 def _to_come(rows: Sequence[SessionRow], today: date) -> list[Reason]:
     """Said of sessions that are dated after today: they lie wrongly in time, wherever that is."""
-    # A day's grace: it may be tomorrow already where the patient lives.
-    days = [r.day for r in rows if r.day is not None and r.day > today + timedelta(days=1)]
+    days = [r.day for r in rows if r.day is not None and _is_to_come(r, today)]
     if not days:
         return []
     text = f"sessions dated after today: {len(days)}; was that computer's clock right?"
@@ -259,7 +293,7 @@ def _person(
     if name == NO_NAME:
         nothing = Adherence(None, to_day, {}, None, None, 0, 0, 0, None)
         return Person(name, rows, None, nothing, reasons_of_each(rows, to_day), [])
-    candidates = _candidates(rows, name, plans)
+    candidates = plans_for(rows, name, plans, today)
     plan = candidates[0] if candidates else None
     if to_day == today and not any(r.day == today for r in rows):
         # That somebody else has practised today makes it nobody's missed day.

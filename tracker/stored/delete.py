@@ -71,10 +71,9 @@ def delete(stored: Stored, items: Iterable[Item], cache: Path | None = None) -> 
         _take_indexes(gone, left)
         _tidy(stored.folder, gone)
     left += away.left
+    names = {n for i in gone if i.path in ids for n in (i.path.name, ids[i.path])}
     # Now that a full disk has room to write it.
-    _take_names(
-        stored.folder, {n for i in gone if i.path in ids for n in (i.path.name, ids[i.path])}, left
-    )
+    _take_names(stored.folder, names - _names_that_stay(stored, gone) if names else names, left)
     return Deleted(tuple(gone), tuple(left))
 
 
@@ -171,6 +170,13 @@ def _take_indexes(gone: list[Item], left: list[tuple[Path, str]]) -> None:
             path.unlink(missing_ok=True)
         except OSError as error:
             left.append((path, system_reason(error)))
+
+
+def _names_that_stay(stored: Stored, gone: Iterable[Item]) -> set[str]:
+    """Names and IDs of the sessions that are left: a copy made by hand has that of another."""
+    away = {i.path for i in gone}
+    stay = [i.path for i in stored.items if i.kind in RECORDED and i.path not in away]
+    return {n for path in stay for n in (path.name, session_of(path))}
 
 
 def _take_names(folder: Path, names: set[str], left: list[tuple[Path, str]]) -> None:

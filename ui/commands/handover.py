@@ -59,7 +59,8 @@ def run(args: argparse.Namespace) -> int:
         print(line, file=sys.stderr)
     chosen = offer.all if args.all else offer.new
     if args.session:
-        by_name = {n: f for f in offer.all for n in (f.name, session_of(f))}
+        # A folder that was renamed by hand may have the ID of another session for its name.
+        by_name = {f.name: f for f in offer.all} | {session_of(f): f for f in offer.all}
         lacks = [s for s in args.session if s not in by_name]
         if lacks:
             raise InputError(f"there is no session {lacks[0]!r} with this plan's person")

@@ -24,9 +24,9 @@ def add_parser(sub: Any) -> None:
         "send",
         help="therapist: send sessions to the clinic's FHIR server (an extra for clinics)",
         description="Sends each session below FOLDER, and of its people each questionnaire score "
-        "and the plan that they have now, where the server has not got it yet, as a FHIR R4 "
-        "transaction; notes and the names of who made them stay here. A plan that was changed "
-        "goes again, and so does a session whose marks were. "
+        "and their plan as it stands at the clinic, where the server has not got it yet, as "
+        "a FHIR R4 transaction; notes and the names of who made them stay here. A plan that was "
+        "changed or replaced goes again, into the same place; so does a session whose marks were. "
         "What could not be sent stays and goes out with the next call; what is sent twice makes "
         "no doubles. What went where is written into FOLDER/notes. One pseudonym is one patient "
         "on that server: practices that share it name a system of their own each (--people), or "

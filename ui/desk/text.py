@@ -49,7 +49,9 @@ def list_lines(records: Records, people: list[Person]) -> Iterator[str]:
         yield from _gaze_line(person)
     if records.unread:
         yield ""
-        yield "Left out:"
+        not_read = sum(u.not_read for u in records.unread)
+        told = f" {not_read} could not be read; these come first" if not_read else ""
+        yield f"Left out:{told}"
         for unread in records.unread:
             yield f"  {unread.path}: {unread.why}"
 

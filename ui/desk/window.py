@@ -272,10 +272,12 @@ class DeskWindow(QWidget):
         self.stop.setVisible(busy)
         stopped = found is not None and not found.records.complete and not reading.busy
         self.go_on.setVisible(stopped)
-        unread = 0 if found is None else len(found.records.unread)
-        self.faults.setVisible(unread > 0)
+        unread = [] if found is None else found.records.unread
+        self.faults.setVisible(bool(unread))
         if unread:
-            text = words.say("desk.unread", count=unread)
+            not_read = sum(u.not_read for u in unread)
+            name = "desk.unread.some" if not_read else "desk.unread"
+            text = words.say(name, count=len(unread), not_read=not_read)
             if self.faults.text() != text:
                 self.faults.setText(text)
                 self.faults.setAccessibleName(text)

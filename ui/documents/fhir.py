@@ -23,12 +23,12 @@ import json
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
-from tracker.plan.model import Plan
 from tracker.records import terms
 from tracker.records.figure import Figure, error_text, shown
 from tracker.records.figures import ExerciseFigures, SessionFigures
 from tracker.records.marks import NOT_VALID, marks_told
 from tracker.records.over_time import OverTime
+from tracker.records.people import PlanTaken
 from tracker.records.questionnaires import Score
 from ui.documents.fhir_asked import care_plan_of, person_plan_of, request_of
 from ui.documents.fhir_parts import (
@@ -53,8 +53,8 @@ from ui.documents.questionnaires import scores_for
 
 #: Marks change no trend: whoever reads one learns of them beside it.
 MARKED_IN_TREND = (
-    "Some repetitions in these sets were marked not valid by the therapist. The trend is as it was "
-    "measured and includes them."
+    "Some repetitions in these sessions were marked not valid by the therapist. The trend is as it "
+    "was measured; they are in it where their session is one of those compared."
 )
 
 
@@ -91,9 +91,9 @@ def score_bundle(score: Score, people: str = PERSON) -> str:
     return _transaction([_patient(score.person, people), resource])
 
 
-def plan_bundle(person: str, plan: Plan, people: str = PERSON) -> str:
-    """The Bundle of the plan that a person has now, without any session, as JSON."""
-    return _transaction([_patient(person, people), person_plan_of(person, plan, people)])
+def plan_bundle(person: str, taken: PlanTaken, people: str = PERSON) -> str:
+    """The Bundle of a person's plan as it stands at the clinic, without any session, as JSON."""
+    return _transaction([_patient(person, people), person_plan_of(person, taken, people)])
 
 
 def _transaction(resources: Iterable[Resource]) -> str:

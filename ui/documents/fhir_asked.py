@@ -3,8 +3,9 @@
 The CarePlan has every entry of the plan where a file of it is at hand, and says that it is as
 the file stands now. Else it has what the summary names: what was begun, and what was due that
 day and not begun; what the summary hasn't got is said in a note, never filled in. Where the session
-ended before its exercises a summary names no entry, and the CarePlan has none. The plan that a
-person has now is a CarePlan of its own (``person_plan_of``), for a server that keeps it.
+ended before its exercises a summary names no entry, and the CarePlan has none. A person's
+plan as it stands at the clinic is a CarePlan of its own (``person_plan_of``), for a server that
+keeps it.
 What the therapist wrote to the patient or beside an entry is not told.
 """
 
@@ -17,6 +18,7 @@ from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.telling import asked_words, rung_words
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import ExerciseFigures, SessionFigures, exercise_title
+from tracker.records.people import PlanTaken
 from tracker.records.places import clean
 from tracker.records.plans import PlanAtHand
 from ui.documents.fhir_parts import (
@@ -108,28 +110,49 @@ def care_plan_of(r: SessionFigures) -> Resource:
     return out | {"note": [{"text": n} for n in notes]}
 
 
-def person_plan_of(person: str, plan: Plan, people: str) -> Resource:
-    """The plan that a person has now, apart from any session; one CarePlan a person and plan.
+def person_plan_of(person: str, taken: PlanTaken, people: str) -> Resource:
+    """A person's plan as it stands at the clinic, apart from any session; one CarePlan a person.
 
     ``people`` is the system of the pseudonym: what two practices call alike are two people.
 
-    Its id stays when the plan is changed, so that a server that has it keeps one, and its
-    versions; and it hangs on no day: the steps of a ladder stand in words.
+    Its id stays when the plan is changed or another takes its place, so that a server that has it
+    keeps one, and its versions; which plan it is says its title. It hangs on no day: the steps
+    of a ladder stand in words.
     """
+    plan = taken.plan
     out: Resource = {
         "resourceType": "CarePlan",
-        "id": id_of("plan of a person", people, person, plan.plan_id),
-        "identifier": [{"system": PLANS, "value": f"{plan.plan_id}/{people}|{person}"}],
+        "id": person_plan_id(person, people),
+        "identifier": [{"system": PLANS, "value": f"of-person/{people}|{person}"}],
         "status": "unknown",
         "intent": "plan",
         "title": f"Plan {plan.plan_id} as it stands at the clinic",
         "subject": {"reference": f"urn:uuid:{id_of('person', person)}"},
         "activity": [_planned(e, plan) for e in plan.entries],
-        "note": [{"text": AS_IT_STANDS}],
+        "note": [{"text": n} for n in (AS_IT_STANDS, *_doubts(taken))],
     }
     if plan.starts_on is not None:
         out["period"] = {"start": plan.starts_on.isoformat()}
     return out
+
+
+def _doubts(taken: PlanTaken) -> Iterator[str]:
+    """What the desk says of it, too; but no names of files, which may hold anything."""
+    if taken.tied:
+        yield (
+            f"In doubt: {taken.tied} plan files of the person differ and start on the same day; "
+            "this is the newest file."
+        )
+    if taken.not_handed_out:
+        yield (
+            "In doubt: it differs from a copy that was handed out, so the patient may be "
+            "practising from another one."
+        )
+
+
+def person_plan_id(person: str, people: str) -> str:
+    """The ID of the CarePlan of a person's plan at the clinic, whichever that is."""
+    return id_of("plan of a person", people, person)
 
 
 def _planned(entry: Entry, plan: Plan) -> Resource:

@@ -38,7 +38,10 @@ class Sent:
         sha256 of a summary that was sent -> what the therapists had marked in it when it was sent
         last (``send.marks_by_session``); empty where nothing was.
     last
-        ID of what was sent -> sha256 of what was sent of it last; of a plan ``plan/`` and its ID.
+        ID of what was sent -> sha256 of what was sent of it last; of a person's
+        plan ``plan/`` and the ID of its CarePlan.
+        An ID whose last sending failed is not in it: the server may have taken it all the same,
+        and only the answer was lost.
     tried
         IDs of all that was ever on its way there, taken or not: an answer may have been lost.
     """
@@ -83,6 +86,7 @@ class SentRecord:
                 sent.marks[line["summary"]] = str(line.get("marks") or "")
                 sent.why.pop(line["summary"], None)
             else:
+                sent.last.pop(line["session"], None)
                 sent.why[line["summary"]] = str(line.get("why"))
                 sent.failed[line["summary"]] = sent.failed.get(line["summary"], 0) + 1
         return sent

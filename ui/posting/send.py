@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections import Counter
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
 from tracker.records.index import read_folder
@@ -16,18 +16,19 @@ from tracker.records.people import plans_in_force
 from tracker.records.plans import with_plans
 from tracker.records.questionnaires import Score, scores_of
 from ui.documents.fhir import PERSON, fhir_bundle, plan_bundle, score_bundle
+from ui.documents.fhir_asked import person_plan_id
 from ui.documents.questionnaires import scores_of_people
 from ui.posting.record import Sent, SentRecord
 from ui.posting.server import NoServerError, NotTakenError, Server
-from ui.posting.sessions import Found, LeftOut, find_summaries, read_session
+from ui.posting.sessions import Found, LeftOut, each_its_own, find_summaries, read_session
 
 
 @dataclass(slots=True)
 class Count:
     """How many sessions, scores and plans went, had gone before, were left out, or did not go.
 
-    ``scores`` and ``plans`` are those of ``sent`` that are questionnaire scores, or plans that
-    people have now; ``left_out`` is without harm.
+    ``scores`` and ``plans`` are those of ``sent`` that are questionnaire scores, or plans as
+    they stand at the clinic; ``left_out`` is without harm.
     """
 
     sent: int = 0
@@ -75,39 +76,36 @@ def send_folder(
     book = NoteBook(folder, record.author)
     notes = book.notes()
     marks = marks_by_session(notes)
-    order, gone = _in_order(folder, (known, marks), count, tell, again=again)
-    seen: dict[str, str] = {}
-    for found in gone:
-        seen.setdefault(known.went[found.digest], found.digest)
-    there: set[str | None] = set()
     kept = read_folder(folder)
-    for found in order:
+    found_here = _left_out_told(find_summaries(kept), count, tell)
+    found_here = each_its_own(found_here, known, tell)
+    for found in _waiting_sessions(found_here, (known, marks), count, again=again):
         session = read_session(folder, found)
         if isinstance(session, LeftOut):
             _leave_out(session, count, tell)
             continue
-        there.add(session.person_id)
-        if seen.setdefault(session.stable_id, found.digest) != found.digest:
-            other = "another file of a session that has one already; look which of them is right"
-            _leave_out(LeftOut(found.path, other, harmless=True), count, tell)
-        else:
-            told = fhir_bundle(with_plans(with_marks([session], notes), kept.plans), people=people)
-            ready = (session.stable_id, told, marks.get(session.stable_id, ""))
-            _send(found, ready, server, (record, known), count, tell)
-    scores = _to_send(book, known, there, (folder, gone))
+        told = fhir_bundle(with_plans(with_marks([session], notes), kept.plans), people=people)
+        ready = (found.name, told, marks.get(found.session, ""))
+        _send(found, ready, server, (record, known), count, tell)
+    scores = _to_send(book, known, {f.person for f in found_here})
     for score, digest in _waiting(scores, known, count, again=again):
         # The record names it as it names a session: by an ID, and by what went.
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
-    for person, plan in plans_in_force(kept).items():
-        bundle = plan_bundle(person, plan, people)
-        found, name = _known_plan(bundle, f"plan {plan.plan_id} of {person}")
-        if known.last.get(name) == found.digest and not again:
+    plans = plans_in_force(kept, date.today())
+    for person, taken in plans.items():
+        bundle, name = plan_bundle(person, taken, people), _plan_known_as(person, people)
+        digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
+        # Waiting where something else went last, whatever went before that.
+        if known.last.get(name) == digest and not again:
             count.before += 1
         else:
-            ready = (name, bundle, "")
-            count.plans += _send(found, ready, server, (record, known), count, tell)
+            found = Found(f"plan {taken.plan.plan_id} of {person}", digest)
+            count.plans += _send(found, (name, bundle, ""), server, (record, known), count, tell)
+    for person in sorted({r.person for r in kept.rows if r.person} - plans.keys()):
+        if _plan_known_as(person, people) in known.tried:
+            tell(f"plan of {person}: none is here any more; what was sent stays on the server")
     return count
 
 
@@ -120,74 +118,46 @@ def marks_by_session(notes: Iterable[Note]) -> dict[str, str]:
     return {k: hashlib.sha256(json.dumps(sorted(v)).encode()).hexdigest() for k, v in found.items()}
 
 
-def _in_order(
-    folder: Path,
-    there: tuple[Sent, dict[str, str]],
-    count: Count,
-    tell: Callable[[str], None],
-    *,
-    again: bool,
-) -> tuple[list[Found], list[Found]]:
-    """Sessions to be sent, in the order in which they go, and those that went before.
+def _left_out_told(
+    found: Iterable[Found | LeftOut], count: Count, tell: Callable[[str], None]
+) -> list[Found]:
+    """Sessions; of all else it is told why it is left out."""
+    sessions = []
+    for one in found:
+        if isinstance(one, LeftOut):
+            _leave_out(one, count, tell)
+        else:
+            sessions.append(one)
+    return sessions
+
+
+def _waiting_sessions(
+    found_here: Iterable[Found], there: tuple[Sent, dict[str, str]], count: Count, *, again: bool
+) -> list[Found]:
+    """Sessions to be sent, in the order in which they go.
 
     One whose marks have changed since goes again: the server has its figures without them.
     """
     known, marks = there
-    waiting: dict[str, Found] = {}
-    gone: list[Found] = []
-    for found in find_summaries(folder):
-        if isinstance(found, LeftOut):
-            _leave_out(found, count, tell)
-        elif (
-            not again
-            and found.digest in known.went
-            and known.marks.get(found.digest, "") == marks.get(known.went[found.digest], "")
-        ):
+    waiting = []
+    for found in found_here:
+        as_it_went = known.last.get(found.name) == found.digest and known.marks.get(
+            found.digest, ""
+        ) == marks.get(found.session, "")
+        if as_it_went and not again:
             count.before += 1
-            gone.append(found)
         else:
-            # The same file twice is one session.
-            waiting.setdefault(found.digest, found)
+            waiting.append(found)
     # One that a server never takes must not keep the others waiting behind it.
-    # Of two files of a session the one that went before goes again.
-    order = sorted(
-        waiting.values(), key=lambda f: (f.digest not in known.went, known.failed.get(f.digest, 0))
-    )
-    return order, gone
+    return sorted(waiting, key=lambda f: known.failed.get(f.digest, 0))
 
 
-def _to_send(
-    book: NoteBook, known: Sent, there: set[str | None], rest: tuple[Path, list[Found]]
-) -> list[Score]:
-    """Scores of the people whose sessions are in the folder, and those to be taken back.
-
-    ``there`` are the people known already; sessions of the ``rest`` are read only until each
-    person that a score names was found.
-    """
-    held = scores_of(book)
-    people = set(there)
-    folder, unread = rest
-    for found in _spread(unread):
-        if people >= {s.person for s in held}:
-            break
-        session = read_session(folder, found)
-        if not isinstance(session, LeftOut):
-            people.add(session.person_id)
+def _to_send(book: NoteBook, known: Sent, people: set[str]) -> list[Score]:
+    """Scores of the people whose sessions are in the folder, and those to be taken back."""
     taken_back = (s for s in scores_of(book, also_withdrawn=True) if s.withdrawn)
     # Whose they are doesn't matter: the sessions may have been taken away since.
     back = [s for s in taken_back if _known_as(s) in known.tried]
-    return [*scores_of_people(people, held), *back]
-
-
-def _spread(found: list[Found]) -> list[Found]:
-    """The first of each folder, then the second of each: mostly a folder is a person's."""
-    so_far: Counter[str] = Counter()
-    ranked = []
-    for one in found:
-        folder = Path(one.path).parts[0]
-        ranked.append((so_far[folder], one))
-        so_far[folder] += 1
-    return [one for _, one in sorted(ranked, key=lambda r: r[0])]
+    return [*scores_of_people(people, scores_of(book)), *back]
 
 
 def _known_as(score: Score) -> str:
@@ -203,21 +173,16 @@ def _waiting(
     for score in scores:
         # Of all that goes but the system of the pseudonym, as of a summary.
         digest = hashlib.sha256(score_bundle(score).encode("utf-8")).hexdigest()
-        if digest in known.went and not again:
+        if known.last.get(_known_as(score)) == digest and not again:
             count.before += 1
         else:
             waiting.append((score, digest))
     return sorted(waiting, key=lambda w: known.failed.get(w[1], 0))
 
 
-def _known_plan(bundle: str, path: str) -> tuple[Found, str]:
-    """A plan as the record knows it: by what goes, and by its ID.
-
-    It is waiting where something else went last, whatever went before that: a change may have
-    been taken back.
-    """
-    digest = hashlib.sha256(bundle.encode("utf-8")).hexdigest()
-    return Found(path, digest), f"plan/{json.loads(bundle)['entry'][-1]['resource']['id']}"
+def _plan_known_as(person: str, people: str) -> str:
+    """What a person's plan is called in the record, whichever it is."""
+    return f"plan/{person_plan_id(person, people)}"
 
 
 def _leave_out(left: LeftOut, count: Count, tell: Callable[[str], None]) -> None:
@@ -242,8 +207,9 @@ def _send(
     try:
         server.post(bundle, len(json.loads(bundle)["entry"]))
     except (NotTakenError, NoServerError) as error:
-        # What is the last word on it already need not be said with every call.
-        if known.why.get(found.digest) != str(error):
+        # What is the last word on it already need not be said with every call; a failure after
+        # something went under this ID must be, or else that would be taken for what is there.
+        if session in known.last or known.why.get(found.digest) != str(error):
             record.add(server.address, session, found.digest, str(error))
         if isinstance(error, NoServerError):
             raise

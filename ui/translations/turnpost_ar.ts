@@ -5685,6 +5685,11 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
+            <source>Files left out: {count} (could not be read: {not_read})</source>
+            <comment>desk.unread.some</comment>
+            <translation>ملفات متروكة: {count} (تعذّرت قراءة: {not_read})</translation>
+        </message>
+        <message>
             <source>Over time</source>
             <comment>desk.what</comment>
             <translation>المجرى</translation>
@@ -11690,9 +11695,9 @@
             <translation>هي الجلسة نفسها التي في {path} بمحتوى آخر، تُركت؛ انظر أيهما الصحيحة</translation>
         </message>
         <message>
-            <source>is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
+            <source>is a file that a patient has handed over: take it in ("Files in and out" at the desk, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
             <comment>told.left.shut</comment>
-            <translation>ملف سلّمه مريض: استلمه (في صفحة الملفات، أو بالأمر 'turnpost receive')، ثم انقله إلى مكان آخر؛ استلامه مرتين لا يغيّر شيئًا</translation>
+            <translation>ملف سلّمه مريض: استلمه (في «ملفات واردة وصادرة»، أو بالأمر 'turnpost receive')، ثم انقله إلى مكان آخر؛ استلامه مرتين لا يغيّر شيئًا</translation>
         </message>
         <message>
             <source>is being written just now, or was a minute ago; look again soon</source>

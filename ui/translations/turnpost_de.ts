@@ -5685,6 +5685,11 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
+            <source>Files left out: {count} (could not be read: {not_read})</source>
+            <comment>desk.unread.some</comment>
+            <translation>Ausgelassene Dateien: {count} (nicht lesbar: {not_read})</translation>
+        </message>
+        <message>
             <source>Over time</source>
             <comment>desk.what</comment>
             <translation>Verlauf</translation>
@@ -11690,9 +11695,9 @@
             <translation>ist dieselbe Sitzung wie {path} mit anderem Inhalt, ausgelassen; sehen Sie nach, welche stimmt</translation>
         </message>
         <message>
-            <source>is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
+            <source>is a file that a patient has handed over: take it in ("Files in and out" at the desk, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
             <comment>told.left.shut</comment>
-            <translation>ist eine Datei, die ein Patient übergeben hat: Nehmen Sie sie auf (auf der Seite für Dateien, oder mit 'turnpost receive') und legen Sie sie dann woanders ab; zweimal aufgenommen ändert sie nichts</translation>
+            <translation>ist eine Datei, die ein Patient übergeben hat: Nehmen Sie sie auf (unter „Dateien rein und raus“, oder mit 'turnpost receive') und legen Sie sie dann woanders ab; zweimal aufgenommen ändert sie nichts</translation>
         </message>
         <message>
             <source>is being written just now, or was a minute ago; look again soon</source>

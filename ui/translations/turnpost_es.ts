@@ -5685,6 +5685,11 @@
             <translation>{path}: {why}</translation>
         </message>
         <message>
+            <source>Files left out: {count} (could not be read: {not_read})</source>
+            <comment>desk.unread.some</comment>
+            <translation>Archivos omitidos: {count} (ilegibles: {not_read})</translation>
+        </message>
+        <message>
             <source>Over time</source>
             <comment>desk.what</comment>
             <translation>Recorrido</translation>
@@ -11690,9 +11695,9 @@
             <translation>es la misma sesión que {path} con otro contenido; no se ha tenido en cuenta; mire cuál es la correcta</translation>
         </message>
         <message>
-            <source>is a file that a patient has handed over: take it in (the desk's page of files, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
+            <source>is a file that a patient has handed over: take it in ("Files in and out" at the desk, or 'turnpost receive'), then move it elsewhere; taken in twice it changes nothing</source>
             <comment>told.left.shut</comment>
-            <translation>es un archivo que ha entregado un paciente: recíbalo (en la página de archivos, o con 'turnpost receive') y guárdelo después en otro lugar; recibirlo dos veces no cambia nada</translation>
+            <translation>es un archivo que ha entregado un paciente: recíbalo (en «Archivos de entrada y salida», o con 'turnpost receive') y guárdelo después en otro lugar; recibirlo dos veces no cambia nada</translation>
         </message>
         <message>
             <source>is being written just now, or was a minute ago; look again soon</source>

@@ -18,6 +18,9 @@ DESK_WORDS: dict[str, object] = {
     "desk.failed": QT_TRANSLATE_NOOP("turnpost", "Not read: {why}"),
     "desk.read": QT_TRANSLATE_NOOP("turnpost", "People: {people}, sessions: {sessions}"),
     "desk.unread": QT_TRANSLATE_NOOP("turnpost", "Files left out: {count}"),
+    "desk.unread.some": QT_TRANSLATE_NOOP(
+        "turnpost", "Files left out: {count} (could not be read: {not_read})"
+    ),
     "desk.unread.name": QT_TRANSLATE_NOOP("turnpost", "Files left out, and why"),
     "desk.unread.row": QT_TRANSLATE_NOOP("turnpost", "{path}: {why}"),
     "desk.nobody": QT_TRANSLATE_NOOP("turnpost", "There are no sessions in this folder yet."),

@@ -142,7 +142,7 @@ TOLD_WORDS: dict[str, object] = {
     ),
     "told.left.shut": QT_TRANSLATE_NOOP(
         "turnpost",
-        "is a file that a patient has handed over: take it in (the desk's page of files, or "
+        'is a file that a patient has handed over: take it in ("Files in and out" at the desk, or '
         "'turnpost receive'), then move it elsewhere; taken in twice it changes nothing",
     ),
     "told.left.foreign": QT_TRANSLATE_NOOP("turnpost", "is no file of this program"),
