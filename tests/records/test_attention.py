@@ -122,15 +122,15 @@ def test_of_possible_falls_the_gravest_answer_is_said(
     assert found.day == rows[shown].day and found.times == len(answers)
 
 
-def test_who_dropped_out_of_the_picture_and_went_on_is_told_of_after_who_was_not_well() -> None:
+def test_who_dropped_unseen_and_went_on_is_told_of_after_who_was_not_well() -> None:
     """The order is this project's own choice: the camera saw no end, and the person did."""
     noticed = (set_row(exercise="stand", events={"possible_fall": 1}),)
     for sets, where in ((noticed, "Quiet stance"), ((set_row(),), "a set")):
         went_on = row(12, after_drop="fine", sets=sets)
         (found,) = reasons([*CALM, went_on])
         assert found.kind == Kind.dropped and found.first
-        assert found.text.startswith(f"dropped out of the picture in {where}")
-        assert found.text.endswith(": said to be all right")
+        assert found.text.startswith(f"sudden drop of the head in {where}")
+        assert found.text.endswith(" not seen to its end: said to be all right")
     for graver in ("stopped_unwell", "symptom_rule"):
         both = reasons([*CALM, row(11, ended=graver), went_on])
         assert [r.kind == Kind.dropped for r in both] == [False, True]

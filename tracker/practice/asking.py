@@ -58,6 +58,9 @@ class Recorder(Protocol):
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         """What the camera could not tell of a set's steps, and the person can."""
 
+    def dropped(self, numbers: Sequence[int]) -> str:
+        """Whether the head dropped in a set's steps: ``seen`` to stay down, ``lost``, or not."""
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
 

@@ -328,7 +328,7 @@ class SessionFlow(Asking):
         It is kept as not answered from the first: a session that breaks off while nobody
         answers must say so. Who is not well is asked the safety questions, as anywhere else.
         """
-        asked_s = self.now_s
+        asked_s, seen = self.now_s, dropped.seen
         about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
         self._keep_drop(about)
         given, unsaid, shown = None, NO_ANSWER, True
@@ -338,12 +338,15 @@ class SessionFlow(Asking):
             given = "not_well"
         except End as end:
             # Whoever leaves has not said how they are, and yet was there.
-            unsaid, shown = CLOSED, end.shown
-            self._keep_drop({**about, "closed": True})
+            unsaid, shown, about = CLOSED, end.shown, {**about, "closed": True}
+        if not seen and self._recorder.dropped(self.numbers) == "seen":
+            # It was not decided yet when it was asked about, and then the head stayed down.
+            seen, about = True, {**about, "seen": True}
         if given is not None:
             seconds = round(self.now_s - asked_s, 1)
-            self._keep_drop({**about, "answer": given, "seconds": seconds})
-        if given == "fine" and not dropped.seen:
+            about = {**about, "answer": given, "seconds": seconds}
+        self._keep_drop(about)
+        if given == "fine" and not seen:
             return
         because: tuple[str, ...] = (given or unsaid,)
         if given == "not_well":

@@ -2,7 +2,7 @@
 
 Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
 were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
-that did not settle, drops out of the picture of who then said to be all right; then, marked as
+that did not settle, drops not seen to their end of who then said to be all right; then, marked as
 older, the gravest of what happened longer ago; then symptoms that rise, medicines that changed,
 practice against the plan, gaze that fell, figures that can't be trusted, a condition of the plan
 that is met. Nothing here finds an illness: it says what was answered and measured.
@@ -276,7 +276,7 @@ def _fall(row: SessionRow) -> str:
     seen = _dropped_in(row)
     if seen:
         return f"possible fall seen in {seen}{said}"
-    return f"dropped out of the picture in a set{said}" if said else ""
+    return f"sudden drop of the head in a set not seen to its end{said}" if said else ""
 
 
 def _dropped(row: SessionRow) -> str:
@@ -284,11 +284,15 @@ def _dropped(row: SessionRow) -> str:
     if not _went_on(row):
         return ""
     where = _dropped_in(row) or "a set"
-    return f"dropped out of the picture in {where}: {telling.after_drop(row.after_drop)}"
+    said = telling.after_drop(row.after_drop)
+    return f"sudden drop of the head in {where} not seen to its end: {said}"
 
 
 def _went_on(row: SessionRow) -> bool:
-    """Whether the session went on after a drop: that it does only where the face was lost."""
+    """Whether the session went on after a drop: that it does only where none saw its end.
+
+    The face was lost, or the set ended while the head dropped.
+    """
     return row.after_drop == "fine" and row.ended != "possible_fall"
 
 

@@ -1552,16 +1552,6 @@
             <translation>أسفل</translation>
         </message>
         <message>
-            <source>dropped out of the picture in a set: {said}</source>
-            <comment>dropped out of the picture in a set: {said}</comment>
-            <translation>هبط خارج الصورة أثناء مجموعة: {said}</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in {what}: {said}</source>
-            <comment>dropped out of the picture in {what}: {said}</comment>
-            <translation>هبط خارج الصورة أثناء {what}: {said}</translation>
-        </message>
-        <message>
             <source>end to end</source>
             <comment>end to end</comment>
             <translation>من طرف إلى طرف</translation>
@@ -2705,6 +2695,16 @@
             <source>stretch not measured</source>
             <comment>stretch not measured</comment>
             <translation>جزء لم يُقس</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in a set not seen to its end: {said}</source>
+            <comment>sudden drop of the head in a set not seen to its end: {said}</comment>
+            <translation>هبوط مفاجئ للرأس أثناء مجموعة لم تُرَ نهايته: {said}</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in {what} not seen to its end: {said}</source>
+            <comment>sudden drop of the head in {what} not seen to its end: {said}</comment>
+            <translation>هبوط مفاجئ للرأس أثناء {what} لم تُرَ نهايته: {said}</translation>
         </message>
         <message>
             <source>sudden hearing loss</source>

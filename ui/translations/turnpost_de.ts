@@ -1552,16 +1552,6 @@
             <translation>abwärts</translation>
         </message>
         <message>
-            <source>dropped out of the picture in a set: {said}</source>
-            <comment>dropped out of the picture in a set: {said}</comment>
-            <translation>in einem Durchgang nach unten aus dem Bild geraten: {said}</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in {what}: {said}</source>
-            <comment>dropped out of the picture in {what}: {said}</comment>
-            <translation>bei {what} nach unten aus dem Bild geraten: {said}</translation>
-        </message>
-        <message>
             <source>end to end</source>
             <comment>end to end</comment>
             <translation>von Ende zu Ende</translation>
@@ -2705,6 +2695,16 @@
             <source>stretch not measured</source>
             <comment>stretch not measured</comment>
             <translation>Abschnitt nicht gemessen</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in a set not seen to its end: {said}</source>
+            <comment>sudden drop of the head in a set not seen to its end: {said}</comment>
+            <translation>der Kopf sank in einem Durchgang plötzlich, das Ende war nicht zu sehen: {said}</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in {what} not seen to its end: {said}</source>
+            <comment>sudden drop of the head in {what} not seen to its end: {said}</comment>
+            <translation>der Kopf sank bei {what} plötzlich, das Ende war nicht zu sehen: {said}</translation>
         </message>
         <message>
             <source>sudden hearing loss</source>

@@ -1552,16 +1552,6 @@
             <translation>abajo</translation>
         </message>
         <message>
-            <source>dropped out of the picture in a set: {said}</source>
-            <comment>dropped out of the picture in a set: {said}</comment>
-            <translation>bajó de golpe fuera de la imagen en una serie: {said}</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in {what}: {said}</source>
-            <comment>dropped out of the picture in {what}: {said}</comment>
-            <translation>bajó de golpe fuera de la imagen en {what}: {said}</translation>
-        </message>
-        <message>
             <source>end to end</source>
             <comment>end to end</comment>
             <translation>de extremo a extremo</translation>
@@ -2705,6 +2695,16 @@
             <source>stretch not measured</source>
             <comment>stretch not measured</comment>
             <translation>tramo sin medir</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in a set not seen to its end: {said}</source>
+            <comment>sudden drop of the head in a set not seen to its end: {said}</comment>
+            <translation>bajada brusca de la cabeza en una serie, sin verse el final: {said}</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in {what} not seen to its end: {said}</source>
+            <comment>sudden drop of the head in {what} not seen to its end: {said}</comment>
+            <translation>bajada brusca de la cabeza en {what}, sin verse el final: {said}</translation>
         </message>
         <message>
             <source>sudden hearing loss</source>
