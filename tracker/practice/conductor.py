@@ -107,7 +107,8 @@ class Conductor:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
-        if supervised:
+        if supervised or not attended:
+            # The therapist decides; of clips nothing is left to be prevented.
             earlier = replace(earlier, day_is_over=False)
         self._begin = recorder.begin
         self._step: Step | None = None

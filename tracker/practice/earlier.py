@@ -9,6 +9,7 @@ from datetime import date
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.week import Week, dated_before, week_before
+from tracker.session.flags import FROM_CLIPS
 from tracker.session.summary_file import Summary
 
 #: Why a session ends before anything is done: an earlier one of today had to be ended.
@@ -29,7 +30,8 @@ class Earlier:
         Exercises in near work that were seen double in today.
     day_is_over
         Whether a session of today had to be ended: by a symptom rule, a safety question, a
-        possible fall, or who felt unwell. "That is all for today" was said then.
+        possible fall, or who felt unwell. "That is all for today" was said then; to nobody in
+        a session from clips, which ends no day.
     lengths_mm
         Exercise, posture and length (``distance``, ``spacing``) -> what it was the last time
         that the exercise was done with marks on a wall.
@@ -71,7 +73,7 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
             for e in s.exercises
             if _is_near(e.exercise) and e.clarity.get("value") == "double"
         ),
-        day_is_over=any(s.ended in ENDED_BADLY for s in of_today),
+        day_is_over=any(_ends_the_day(s) for s in of_today),
         lengths_mm=_lengths_mm([s for _, s in dated]),
     )
 
@@ -88,6 +90,12 @@ def _lengths_mm(sessions: Sequence[Summary]) -> dict[tuple[str, str, str], float
             if isinstance(value, int | float) and not isinstance(value, bool):
                 found[done.exercise, posture, length] = float(value)
     return found
+
+
+def _ends_the_day(summary: Summary) -> bool:
+    """Whether a session had to be ended, with somebody there."""
+    attended = all(f.flag != FROM_CLIPS for f in summary.quality)
+    return attended and summary.ended in ENDED_BADLY
 
 
 def _asked_since(summary: Summary) -> bool:
