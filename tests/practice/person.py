@@ -15,6 +15,7 @@ from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
     AskAfterSet,
+    AskDayOver,
     AskGate,
     AskOpen,
     AskReader,
@@ -71,6 +72,8 @@ class Person:
     sound: Any = True
     reader: Any = False
     support: Any = True
+    #: Whether the therapist has said that it may go on, on a day that was over.
+    allowed: Any = False
     clarity: Any = "clear"
     arm: Any = "left"
     open: Any = True
@@ -122,6 +125,8 @@ class Person:
         match task:
             case AskGate():
                 return _next(self.gate)
+            case AskDayOver():
+                return _next(self.allowed)
             case AskWeekly(question=question):
                 return self.weekly[question]
             case AskSinceLast():

@@ -19,9 +19,10 @@ from tracker.plan.offering import Around, refusals, voice_needed
 from tracker.plan.symptoms import Start, judge_start
 from tracker.plan.walls import distance_bounds_mm, spacing_bounds_mm
 from tracker.practice.changing import Changes
-from tracker.practice.earlier import Earlier
+from tracker.practice.earlier import DAY_IS_OVER, Earlier
 from tracker.practice.tasks import (
     SINCE_LAST,
+    AskDayOver,
     AskGate,
     AskOpen,
     AskReader,
@@ -37,6 +38,7 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, stages_to_offer
 from tracker.session import weekly
+from tracker.session.said import ALLOWED_TODAY
 from tracker.session.stage import Step
 from tracker.targets import Point3
 
@@ -202,10 +204,29 @@ class Asking:
             }
         )
         self._recorder.answer("gate", list(self._known.gates))
-        if because == "start":
+        if because in ("start", "allowed"):
             self._known.gate = found
         if found.ended is not None:
             raise End(found.ended, found.because)
+
+    def _ask_day_over(self) -> Flow:
+        """All was over for today: only the therapist's word of today lets it go on, said twice.
+
+        Then the safety questions come again. Whoever leaves has not been told to go on.
+        """
+        sure = False
+        while True:
+            try:
+                said = yield AskDayOver(because=self._earlier.day_because, sure=sure)
+            except End as end:
+                raise End(end.ended, (DAY_IS_OVER,), shown=end.shown) from None
+            if said is not True and not sure:
+                raise End("stopped", (DAY_IS_OVER,))
+            if said is True and sure:
+                break
+            sure = not sure
+        self._recorder.answer(ALLOWED_TODAY, True)
+        yield from self._ask_gate("allowed")
 
     def _ask_weekly(self) -> Flow:
         """Falls and medicines, where it is their time; each answer is kept at once.

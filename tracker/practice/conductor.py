@@ -109,7 +109,7 @@ class Conductor:
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
         if supervised or not attended:
             # The therapist decides; of clips nothing is left to be prevented.
-            earlier = replace(earlier, day_is_over=False)
+            earlier = replace(earlier, day_is_over=False, day_because=())
         self._begin = recorder.begin
         self._step: Step | None = None
         self._flow = SessionFlow(

@@ -32,6 +32,8 @@ class Earlier:
         Whether a session of today had to be ended: by a symptom rule, a safety question, a
         possible fall, or who felt unwell. "That is all for today" was said then; to nobody in
         a session from clips, which ends no day.
+    day_because
+        Why, as those sessions have it in ``ended_because``.
     lengths_mm
         Exercise, posture and length (``distance``, ``spacing``) -> what it was the last time
         that the exercise was done with marks on a wall.
@@ -41,6 +43,7 @@ class Earlier:
     ask_since_last: bool = False
     doubled: frozenset[str] = frozenset()
     day_is_over: bool = False
+    day_because: tuple[str, ...] = ()
     lengths_mm: Mapping[tuple[str, str, str], float] = field(default_factory=dict)
 
 
@@ -64,6 +67,7 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
     dated = dated_before(history, today)
     before = [d for d, _ in dated if d < today]
     of_today = [s for d, s in dated if d == today]
+    ending = [s for s in of_today if _ends_the_day(s)]
     return Earlier(
         week=week_before(history, today),
         ask_since_last=bool(before) and not any(_asked_since(s) for s in of_today),
@@ -73,7 +77,8 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
             for e in s.exercises
             if _is_near(e.exercise) and e.clarity.get("value") == "double"
         ),
-        day_is_over=any(_ends_the_day(s) for s in of_today),
+        day_is_over=bool(ending),
+        day_because=tuple(dict.fromkeys(b for s in ending for b in s.ended_because)),
         lengths_mm=_lengths_mm([s for _, s in dated]),
     )
 

@@ -22,7 +22,7 @@ from tracker.practice.asking import (
     picked,
 )
 from tracker.practice.changing import Changed
-from tracker.practice.earlier import DAY_IS_OVER, Earlier
+from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
     ANEW,
     AskAfterSet,
@@ -130,7 +130,7 @@ class SessionFlow(Asking):
         # Who comes back although it was all for today may need help now.
         yield from self._ask_gate("start")
         if self._earlier.day_is_over and not self._earlier.week.fall_open:
-            raise End("stopped", (DAY_IS_OVER,))
+            yield from self._ask_day_over()
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:
             yield from self._ask_since_last()

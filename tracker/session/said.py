@@ -19,6 +19,8 @@ NOT_ANSWERED = "not answered"
 ALSO_ASKED = ("nausea", "unsteadiness")
 #: Sessions outside any plan that had to be ended, which hold back what is new of this one.
 ENDED_OUTSIDE = "ended_outside"
+#: The person has said that the therapist lets them go on, on a day that was over.
+ALLOWED_TODAY = "allowed_today"
 #: How the person was after a sudden drop of the head.
 AFTER_DROP = "after_drop"
 DROP_ANSWERS = ("fine", "not_well")

@@ -155,6 +155,8 @@ _SENTENCES = (
     "Changed in the call",
     "Moments marked",
     "Baseline",
+    "After an end for today",
+    "went on, as the therapist had said today",
     "taken together in the clinic",
     "Safety questions",
     "Falls in the last week",

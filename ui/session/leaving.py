@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from tracker.practice.tasks import AskAfterSet, AskGate, AskWell, CountDown, DoSet, Over, Task
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskDayOver,
+    AskGate,
+    AskWell,
+    CountDown,
+    DoSet,
+    Over,
+    Task,
+)
 from ui.session.state import LIVE_PHASES, Phase
 from ui.session.twice import TWICE_S, Twice
 from ui.session.unwell import UnwellPart
@@ -90,7 +99,7 @@ class LeavingPart(UnwellPart):
     def _leaves_the_day(self) -> bool:
         """Whether a stop would end the session on a page between its sets."""
         task = self.task
-        between = not isinstance(task, CountDown | DoSet | AskWell | Over)
+        between = not isinstance(task, CountDown | DoSet | AskWell | AskDayOver | Over)
         # Whoever is not well is not asked whether to go on: that page must not offer it.
         not_well = isinstance(task, AskGate) and task.because in NOT_WELL
         asking = self.conductor is not None and self.phase == Phase.asking

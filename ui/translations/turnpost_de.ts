@@ -702,6 +702,11 @@
             <translation>Nach einem plötzlichen Absinken des Kopfes</translation>
         </message>
         <message>
+            <source>After an end for today</source>
+            <comment>After an end for today</comment>
+            <translation>Nach einem Ende für heute</translation>
+        </message>
+        <message>
             <source>Against the published table</source>
             <comment>Against the published table</comment>
             <translation>Gegen die veröffentlichte Tabelle</translation>
@@ -3102,6 +3107,11 @@
             <translation>ging mit</translation>
         </message>
         <message>
+            <source>went on, as the therapist had said today</source>
+            <comment>went on, as the therapist had said today</comment>
+            <translation>hat weitergemacht, wie von der Therapiepraxis heute erlaubt</translation>
+        </message>
+        <message>
             <source>what it is counted from was never measured</source>
             <comment>what it is counted from was never measured</comment>
             <translation>woran gezählt wird, wurde nie gemessen</translation>
@@ -4863,6 +4873,46 @@
             <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Etwas größer bewegen</translation>
+        </message>
+        <message>
+            <source>You were asked to stop for today. Please rest, and practise again another day.</source>
+            <comment>day_over</comment>
+            <translation>Sie wurden gebeten, für heute aufzuhören. Bitte ruhen Sie sich aus und üben Sie an einem anderen Tag weiter.</translation>
+        </message>
+        <message>
+            <source>Call your therapist before you practise again.</source>
+            <comment>day_over.call</comment>
+            <translation>Rufen Sie Ihre Therapiepraxis an, bevor Sie wieder üben.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now: {number}.</source>
+            <comment>day_over.emergency</comment>
+            <translation>Wenn Sie den Notruf noch nicht gewählt haben, rufen Sie jetzt an: {number}.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now.</source>
+            <comment>day_over.emergency_no_number</comment>
+            <translation>Wenn Sie den Notruf noch nicht gewählt haben, rufen Sie jetzt an.</translation>
+        </message>
+        <message>
+            <source>My therapist told me today that I may go on</source>
+            <comment>day_over.go_on</comment>
+            <translation>Meine Therapiepraxis hat mir heute gesagt, dass ich weitermachen darf</translation>
+        </message>
+        <message>
+            <source>Did your therapist say today that you may go on?</source>
+            <comment>day_over.sure</comment>
+            <translation>Hat Ihre Therapiepraxis heute gesagt, dass Sie weitermachen dürfen?</translation>
+        </message>
+        <message>
+            <source>Your answer is kept for your therapist. Then the first questions come again.</source>
+            <comment>day_over.sure.how</comment>
+            <translation>Ihre Antwort wird für Ihre Therapiepraxis aufgehoben. Danach kommen die ersten Fragen noch einmal.</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist said so today</source>
+            <comment>day_over.yes</comment>
+            <translation>Ja, meine Therapiepraxis hat das heute gesagt</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -9308,11 +9358,6 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>
-        </message>
-        <message>
-            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
-            <comment>over.day_is_over</comment>
-            <translation>Ihre Übung musste heute vorzeitig enden, deshalb geht es heute nicht weiter. Ruhen Sie sich aus und üben Sie an einem anderen Tag weiter. Wenn Sie jemanden anrufen sollten, tun Sie das zuerst.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>
