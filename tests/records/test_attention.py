@@ -101,6 +101,18 @@ def test_a_fall_that_was_told_is_said_with_what_is_known(weekly: Any, text: str)
     assert found.text == text
 
 
+@pytest.mark.parametrize("elsewhere", [None, TRY_ID])
+def test_one_of_the_plan_is_told_before_an_equal_one_outside_it(elsewhere: str | None) -> None:
+    of_plan, newer = row(11, ended="stopped_unwell"), row(12, ended="stopped_unwell")
+    (found,) = reasons([*CALM, of_plan, newer._replace(plan_id=elsewhere)])
+    assert found.place == of_plan.place and not found.text.startswith(("outside", "in a try"))
+    # Both count, and so does the newer day; a graver one comes first wherever it was.
+    assert found.times == 2 and found.newest == newer.day
+    mild, hurt = row(11, weekly={"falls": "once"}), row(12, weekly={"falls": "once", "hurt": True})
+    (graver,) = reasons([*CALM, mild, hurt._replace(plan_id=elsewhere)])
+    assert graver.place == hurt.place
+
+
 @pytest.mark.parametrize(
     ("answers", "shown", "said"),
     [

@@ -16,6 +16,7 @@ from datetime import date, timedelta
 from enum import IntEnum
 
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
+from tracker.plan.starter import TRY_ID
 from tracker.records import telling
 from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
@@ -214,13 +215,17 @@ def _from_sessions(
 ) -> Reason | None:
     """One line for all sessions of which something is so; of the gravest the newest is told.
 
-    Where it was in none of a plan, it says so: nothing was prescribed then, nor asked before.
+    Where it was in none of a plan, it says so: nothing was prescribed then, nor asked before, and
+    whose it was may not be known. Such a one never stands before an equal one of the plan.
     """
     told = [(r, telling.outside(r.plan_id, text)) for r in rows if (text := what(r))]
     if not told:
         return None
-    most = max(grave(r) for r, _ in told)
-    row, text = next((r, text) for r, text in reversed(told) if grave(r) == most)
+
+    def rank(found: SessionRow) -> tuple[bool, ...]:
+        return (*grave(found), found.plan_id not in (None, TRY_ID))
+
+    row, text = max(reversed(told), key=lambda found: rank(found[0]))
     return Reason(kind, text, row.day, row.place, len(told), told[-1][0].day)
 
 
