@@ -228,7 +228,10 @@ class Conductor:
         ``seen`` is False where they were lost while it dropped: who only sat down, and says to
         be fine, goes on.
         """
-        if not self._flow.just_over:
+        if self._flow.just_over:
+            # The time for an answer begins when it is asked.
+            self._flow.now_s = max(self._flow.now_s, time_s)
+        else:
             self._rest_from(time_s)
         self._task = self._going.throw(Dropped(seen=seen))
 
