@@ -150,6 +150,25 @@ def test_what_ended_well_or_was_no_session_of_a_plan_ends_no_day() -> None:
     assert done_ids(person.summary)
 
 
+@pytest.mark.parametrize(
+    ("how", "over"),
+    [("unwell", True), ("at the start", True), ("seen", True), ("lost", False), ("", False)],
+)
+def test_what_broke_off_where_it_would_have_ended_ends_the_day(how: str, over: bool) -> None:
+    person = Person()
+    until = AskGate if how == "at the start" else DoSet
+    conductor = person.practise(PLAN, until=until, today=DAY)
+    if how in ("unwell", "at the start"):
+        conductor.unwell()
+        assert isinstance(conductor.task, AskGate)
+    elif how:
+        begin_set(conductor)
+        conductor.dropped(conductor.now_s + 2.0, seen=how == "seen")
+    left = person.summary.model_copy(update={"started_at": f"{DAY}T09:00:00"})
+    assert left.ended == "interrupted"
+    assert earlier_of([left], DAY).day_is_over is over
+
+
 def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> None:
     _, first = session(0)
     ended, stopped = session(1, [first], gate={"fall": True})

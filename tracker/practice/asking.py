@@ -193,21 +193,20 @@ class Asking:
     def _pass_gate(self, gate: Gate, answers: Mapping[str, bool | None], because: str) -> None:
         """Write down what the gate says, and end the session where it says so."""
         found = gate if gate.outcome != "ask" else without_answers(self._plan)
-        self._known.gates.append(
-            {
-                "asked_because": because,
-                "answers": {q: answers.get(q) for q in QUESTIONS},
-                "outcome": "not_asked" if gate.outcome == "ask" else gate.outcome,
-                "because": list(gate.because),
-                "put_first": list(gate.put_first),
-                "seated_only": found.outcome == "seated_only",
-            }
-        )
+        self._known.gates.append(_gate_row(gate, found, answers, because))
         self._recorder.answer("gate", list(self._known.gates))
         if because in ("start", "allowed"):
             self._known.gate = found
         if found.ended is not None:
             raise End(found.ended, found.because)
+
+    def _keep_unwell(self) -> None:
+        """Keep that somebody is not well before it is asked why: all may break off there.
+
+        The answers take its place.
+        """
+        nothing = _gate_row(Gate("ask"), without_answers(self._plan), {}, "unwell")
+        self._recorder.answer("gate", [*self._known.gates, nothing])
 
     def _ask_day_over(self) -> Flow:
         """All was over for today: only the therapist's word of today lets it go on, said twice.
@@ -424,6 +423,20 @@ class Asking:
         if known.sound is None or (known.sound is False and known.reader is None):
             found.add("no_voice")
         return found | (_ON_SUPPORT if known.support is None else set())
+
+
+def _gate_row(
+    gate: Gate, found: Gate, answers: Mapping[str, bool | None], because: str
+) -> dict[str, Any]:
+    """One time that the safety questions were asked, as it is kept; ``found`` is what holds."""
+    return {
+        "asked_because": because,
+        "answers": {q: answers.get(q) for q in QUESTIONS},
+        "outcome": "not_asked" if gate.outcome == "ask" else gate.outcome,
+        "because": list(gate.because),
+        "put_first": list(gate.put_first),
+        "seated_only": found.outcome == "seated_only",
+    }
 
 
 def picked(given: Mapping[str, Any] | None, names: Sequence[str]) -> dict[str, Any]:

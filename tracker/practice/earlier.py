@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.exercises.watchers.falls import NOT_TO_ITS_END, PossibleFall
 from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.week import Week, dated_before, week_before
 from tracker.session.flags import FROM_CLIPS
@@ -30,8 +31,8 @@ class Earlier:
         Exercises in near work that were seen double in today.
     day_is_over
         Whether a session of today had to be ended: by a symptom rule, a safety question, a
-        possible fall, or who felt unwell. "That is all for today" was said then; to nobody in
-        a session from clips, which ends no day.
+        possible fall, or who felt unwell. "That is all for today" was said then, or would
+        have been where it broke off; to nobody in a session from clips, which ends no day.
     day_because
         Why, as those sessions have it in ``ended_because``.
     lengths_mm
@@ -98,9 +99,28 @@ def _lengths_mm(sessions: Sequence[Summary]) -> dict[tuple[str, str, str], float
 
 
 def _ends_the_day(summary: Summary) -> bool:
-    """Whether a session had to be ended, with somebody there."""
-    attended = all(f.flag != FROM_CLIPS for f in summary.quality)
-    return attended and summary.ended in ENDED_BADLY
+    """Whether a session had to be ended, with somebody there; or broke off where it would have."""
+    if any(f.flag == FROM_CLIPS for f in summary.quality):
+        return False
+    broke_off = summary.ended == "interrupted"
+    return summary.ended in ENDED_BADLY or (broke_off and (_unwell(summary) or _fell(summary)))
+
+
+def _unwell(summary: Summary) -> bool:
+    """Whether somebody has said to feel unwell."""
+    gate = summary.gate or {}
+    again = gate.get("asked_again")
+    times = [gate, *(again if isinstance(again, list) else [])]
+    return any(isinstance(t, Mapping) and t.get("asked_because") == "unwell" for t in times)
+
+
+def _fell(summary: Summary) -> bool:
+    """Whether the head was seen to drop and stay down, and nobody said to be fine."""
+    drop = summary.after_drop
+    if drop is None or drop.get("value") == "fine":
+        return False
+    events = [e for x in summary.exercises for e in x.events if e.code == PossibleFall.code]
+    return drop.get("seen") is True or any(e.reason not in NOT_TO_ITS_END for e in events)
 
 
 def _asked_since(summary: Summary) -> bool:

@@ -213,6 +213,7 @@ class SessionFlow(Asking):
 
     def _safety_again(self) -> Generator[Task, Any, End | None]:
         """The safety questions of who is not well; the end that came of them, if one did."""
+        self._keep_unwell()
         try:
             yield from self._ask_gate("unwell")
         except End as end:
