@@ -80,6 +80,8 @@ class Person:
     ready: Any = True
     #: What the camera sees of a set.
     moves: Callable[[Step], Iterable[Sample]] = lambda _: ()
+    #: What happens in a set, in place of its end.
+    in_set: Callable[[Conductor], None] | None = None
     tasks: list[Task] = field(default_factory=list)
 
     def practise(self, plan: Plan, until: type[Task] = Over, **options: Any) -> Conductor:
@@ -110,7 +112,10 @@ class Person:
                 conductor.begin_set(step)
                 for sample in self.moves(step):
                     self.engine.feed(sample)
-                conductor.end_set(step.to_s)
+                if self.in_set is not None:
+                    self.in_set(conductor)
+                else:
+                    conductor.end_set(step.to_s)
             case Settle(since_s=since_s, until_s=until_s):
                 wanted_s = until_s if self.settle_s is None else since_s + self.settle_s
                 conductor.advance(wanted_s)

@@ -14,6 +14,7 @@ from tests.practice.person import ALL_NO, SEATED, Person, done_ids, plan_of, ref
 from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
 from tracker.plan.gate import SPIN
 from tracker.plan.starter import TRY_ID
+from tracker.practice.conductor import Conductor
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.history import load_history
 from tracker.practice.tasks import (
@@ -71,6 +72,8 @@ ENDED: list[tuple[dict[str, Any], str]] = [
     ({"gate": {**ALL_NO, "chest_pain": True}}, "red_flag"),
     ({"gate": {**ALL_NO, "neck_pain": True}}, "red_flag"),
     ({"gate": {**ALL_NO, SPIN: True}}, "stopped_unwell"),
+    ({"in_set": Conductor.unwell}, "stopped_unwell"),
+    ({"in_set": lambda c: c.dropped(c.now_s + 2.0, seen=True)}, "possible_fall"),
 ]
 
 
