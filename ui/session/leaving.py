@@ -14,6 +14,7 @@ from tracker.practice.tasks import (
     DoSet,
     Over,
     Task,
+    Wait,
 )
 from ui.session.state import LIVE_PHASES, Phase
 from ui.session.twice import TWICE_S, Twice
@@ -66,8 +67,9 @@ class LeavingPart(UnwellPart):
     def _note_page(self, before: tuple[Phase, Task | None], *, asked: bool) -> None:
         """Time went on, and the page may be another than before; ``asked`` if one was over it."""
         if self._page_now != before:
-            # A drop may come out over the questions after the set that it has ended with.
-            over = isinstance(self.task, AskWell) and isinstance(before[1], AskAfterSet)
+            # A drop may come out over what is asked once the set has ended with it; only in a set,
+            # and while one sits still after it, no answer is on its way.
+            over = isinstance(self.task, AskWell) and not isinstance(before[1], DoSet | Wait)
             self._came_there, self._over_question = self._page_now, asked or over
             self._came.happens(self.clock())
             self._changed()
