@@ -209,6 +209,11 @@
             <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
+            <source>{exercise} is not measured in degrees: the range is passed over</source>
+            <comment>finding.degrees_passed_over</comment>
+            <translation>لا يُقاس {exercise} بالدرجات: يُتجاهل المدى</translation>
+        </message>
+        <message>
             <source>no entry is in stage {name}</source>
             <comment>finding.empty_stage</comment>
             <translation>لا يوجد بند في المرحلة {name}</translation>

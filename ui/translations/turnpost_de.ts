@@ -209,6 +209,11 @@
             <translation>muss ein Tag wie 2026-01-31 sein</translation>
         </message>
         <message>
+            <source>{exercise} is not measured in degrees: the range is passed over</source>
+            <comment>finding.degrees_passed_over</comment>
+            <translation>{exercise} wird nicht in Grad gemessen: der Ausschlag wird übergangen</translation>
+        </message>
+        <message>
             <source>no entry is in stage {name}</source>
             <comment>finding.empty_stage</comment>
             <translation>in der Stufe {name} ist kein Eintrag</translation>

@@ -209,6 +209,11 @@
             <translation>debe ser un día como 2026-01-31</translation>
         </message>
         <message>
+            <source>{exercise} is not measured in degrees: the range is passed over</source>
+            <comment>finding.degrees_passed_over</comment>
+            <translation>{exercise} no se mide en grados: la amplitud no se tiene en cuenta</translation>
+        </message>
+        <message>
             <source>no entry is in stage {name}</source>
             <comment>finding.empty_stage</comment>
             <translation>no hay ninguna entrada en la etapa {name}</translation>
