@@ -16,6 +16,7 @@ from tracker.practice.tasks import (
     CHOICES,
     MAX_COUNT,
     AskAfterSet,
+    AskDayOver,
     AskOpen,
     AskReader,
     AskSound,
@@ -95,6 +96,8 @@ def card_of(
             )
         case Wait() | Settle() | Rest():
             return _pause(task, plan)
+        case AskDayOver():
+            return _day_over(task, plan)
         case Over():
             return _over(task, plan)
     raise ValueError(f"{type(task).__name__} has a page of its own")
@@ -347,6 +350,24 @@ def _over(task: Over, plan: Plan) -> Card:
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]
     show = Option(words.say("over.to_summary"), True, main=True)
     return Card(words.say("over.title"), tuple(lines), options=(show,), leave=False)
+
+
+def _day_over(task: AskDayOver, plan: Plan) -> Card:
+    if task.sure:
+        yes = Option(words.say("day_over.yes"), True)
+        back = Option(words.say("leave.back"), False, main=True)
+        how = (words.say("day_over.sure.how"),)
+        return Card(words.say("day_over.sure"), how, options=(back, yes), leave=False)
+    lines, number = ["day_over"], plan.emergency_number
+    if task.final:
+        lines.append("day_over.emergency" if number else "day_over.emergency_no_number")
+    elif not set(CALL).isdisjoint(task.because):
+        lines.append("day_over.call")
+    told = tuple(words.say(key, number=words.apart(number or "")) for key in lines)
+    options = [Option(words.say("ask.end"), False, main=True)]
+    if not task.final:
+        options.append(Option(words.say("day_over.go_on"), True))
+    return Card(words.say("over.title"), told, options=tuple(options), leave=False)
 
 
 def _asked(key: str, options: tuple[Option, ...]) -> Card:

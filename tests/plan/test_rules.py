@@ -55,12 +55,6 @@ REFUSED: list[tuple[dict[str, Any], str]] = [
     ),
     ({"exercise": "moving-background", "seconds": 20}, "note: moving-background needs a note"),
     ({"exercise": "near-far", "amplitude_deg": [5, 9]}, "near-far is not measured in degrees"),
-    # Counted from the head, and in millimetres.
-    ({"exercise": "floor-reach", "amplitude_deg": [5, 9]}, "floor-reach is not measured in deg"),
-    (
-        {"exercise": "sit-to-stand", "ladder": [{"from_week": 2, "amplitude_deg": [5, 9]}]},
-        "ladder[0].amplitude_deg: sit-to-stand is not measured in degrees",
-    ),
     ({"exercise": "turns-x2", "amplitude_deg": [20, 10]}, "the least comes first, then the most"),
     ({"exercise": "turns-x2", "amplitude_deg": [20, 31]}, "beyond the neck limit of 30"),
     (
@@ -321,6 +315,15 @@ def test_remarks_say_what_the_therapist_should_know() -> None:
 @pytest.mark.parametrize(
     ("entry", "said"),
     [
+        # Counted from the head, and in millimetres; beyond any neck limit, as nobody goes by it.
+        (
+            {"exercise": "floor-reach", "amplitude_deg": [5, 60]},
+            "amplitude_deg: floor-reach is not measured in degrees: the range is passed over",
+        ),
+        (
+            {"exercise": "sit-to-stand", "ladder": [{"from_week": 2, "amplitude_deg": [5, 9]}]},
+            "ladder[0].amplitude_deg: sit-to-stand is not measured in degrees: the range is passed",
+        ),
         ({"exercise": "stand-head-shake"}, "amplitude_deg: stand-head-shake asks for no range"),
         ({"exercise": "head-tilts"}, "amplitude_deg: head-tilts asks for no range"),
         ({"exercise": "stand", "head_shake": True}, "head_shake: how far the head is shaken"),
@@ -345,6 +348,8 @@ def test_what_is_soon_overlooked_or_mistyped_is_remarked(entry: dict[str, Any], 
     plan = parse_plan(changed("entries", made))
     found = [f"{field_name(r.path)}: {r.text}" for r in remarks(plan)]
     assert [f.startswith(f"entries[0].{said}") for f in found] == ([True] if said else [])
+    if "not measured in degrees" in said:
+        assert all(asked_of(plan.entries[0], week).amplitude_deg is None for week in (1, 2))
     # Where no limit is set there is none to be kept.
     free = remarks(plan.model_copy(update={"neck_limit_deg": None}))
     assert not any("neck limit" in r.text for r in free)

@@ -15,6 +15,7 @@ from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
     AskAfterSet,
+    AskDayOver,
     AskGate,
     AskOpen,
     AskReader,
@@ -71,12 +72,16 @@ class Person:
     sound: Any = True
     reader: Any = False
     support: Any = True
+    #: Whether the therapist has said that it may go on, on a day that was over.
+    allowed: Any = False
     clarity: Any = "clear"
     arm: Any = "left"
     open: Any = True
     ready: Any = True
     #: What the camera sees of a set.
     moves: Callable[[Step], Iterable[Sample]] = lambda _: ()
+    #: What happens in a set, in place of its end.
+    in_set: Callable[[Conductor], None] | None = None
     tasks: list[Task] = field(default_factory=list)
 
     def practise(self, plan: Plan, until: type[Task] = Over, **options: Any) -> Conductor:
@@ -107,7 +112,10 @@ class Person:
                 conductor.begin_set(step)
                 for sample in self.moves(step):
                     self.engine.feed(sample)
-                conductor.end_set(step.to_s)
+                if self.in_set is not None:
+                    self.in_set(conductor)
+                else:
+                    conductor.end_set(step.to_s)
             case Settle(since_s=since_s, until_s=until_s):
                 wanted_s = until_s if self.settle_s is None else since_s + self.settle_s
                 conductor.advance(wanted_s)
@@ -122,6 +130,8 @@ class Person:
         match task:
             case AskGate():
                 return _next(self.gate)
+            case AskDayOver():
+                return _next(self.allowed)
             case AskWeekly(question=question):
                 return self.weekly[question]
             case AskSinceLast():

@@ -74,6 +74,19 @@ def test_a_session_that_breaks_off_while_nobody_answers_says_so() -> None:
     assert found["ended"] == "interrupted" and found["after_drop"]["reason"] == "no_answer"
 
 
+@pytest.mark.parametrize("just_over", [True, False])
+def test_the_time_for_an_answer_begins_when_it_is_asked(just_over: bool) -> None:
+    conductor = in_a_set(Person())
+    ended_s = conductor.now_s + 3.0
+    if just_over:
+        conductor.end_set(ended_s)
+        assert isinstance(conductor.task, AskAfterSet)
+        ended_s += 1.3
+    conductor.dropped(ended_s, seen=True)
+    assert isinstance(conductor.task, AskWell)
+    assert conductor.task.until_s == pytest.approx(ended_s + WELL_S)
+
+
 @pytest.mark.parametrize("leave", ["stop", "close", "unwell"])
 def test_who_leaves_or_feels_unwell_has_still_dropped(leave: str) -> None:
     person = Person()

@@ -14,9 +14,19 @@ from tests.practice.person import ALL_NO, SEATED, Person, done_ids, plan_of, ref
 from tracker.exercises.catalogue import CATALOGUE, NOT_MEASURED
 from tracker.plan.gate import SPIN
 from tracker.plan.starter import TRY_ID
+from tracker.practice.conductor import Conductor
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.history import load_history
-from tracker.practice.tasks import AskAfterSet, AskGate, AskSinceLast, DoSet, Over, Task, Wait
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskDayOver,
+    AskGate,
+    AskSinceLast,
+    DoSet,
+    Over,
+    Task,
+    Wait,
+)
 from tracker.records.figures import record_of
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.stage import Step
@@ -62,6 +72,8 @@ ENDED: list[tuple[dict[str, Any], str]] = [
     ({"gate": {**ALL_NO, "chest_pain": True}}, "red_flag"),
     ({"gate": {**ALL_NO, "neck_pain": True}}, "red_flag"),
     ({"gate": {**ALL_NO, SPIN: True}}, "stopped_unwell"),
+    ({"in_set": Conductor.unwell}, "stopped_unwell"),
+    ({"in_set": lambda c: c.dropped(c.now_s + 2.0, seen=True)}, "possible_fall"),
 ]
 
 
@@ -73,7 +85,7 @@ def test_what_was_all_for_today_stays_so_until_the_next_day(
     assert first.ended == ended
     again, refused_one = session(0, [first])
     # Who comes back may need help now: that is asked first, and nothing else.
-    assert again.kinds() == ["AskGate", "Over"]
+    assert again.kinds() == ["AskGate", "AskDayOver", "Over"]
     assert (refused_one.ended, refused_one.ended_because) == ("stopped", ["day_is_over"])
     assert done_ids(refused_one) == []
     need, _ = session(0, [first], gate={**ALL_NO, "blackout": True})
@@ -83,6 +95,45 @@ def test_what_was_all_for_today_stays_so_until_the_next_day(
     assert of_other.ended_because == ["day_is_over"]
     _, next_day = session(1, [first, refused_one])
     assert next_day.ended == "finished" and done_ids(next_day)
+
+
+@pytest.mark.parametrize("again", [{}, {"neck_pain": True}])
+def test_the_therapist_s_word_of_today_lets_it_go_on_after_the_safety_questions(
+    again: dict[str, bool],
+) -> None:
+    """Said twice, kept and told; this project's own choice."""
+    _, first = session(0, after={"dizziness": 6})
+    gate = [dict(ALL_NO), {**ALL_NO, **again}]
+    person, found = session(0, [first], allowed=True, gate=gate)
+    assert person.kinds()[:4] == ["AskGate", "AskDayOver", "AskDayOver", "AskGate"]
+    assert [t.sure for t in person.tasks if isinstance(t, AskDayOver)] == [False, True]
+    assert found.allowed_today is True and not first.allowed_today
+    assert found.ended == ("red_flag" if again else "finished")
+    assert bool(done_ids(found)) is not bool(again)
+    told = [f.value for f in record_of(found).figures if f.measure == "allowed_today"]
+    assert told == ["went on, as the therapist had said today"]
+    # Who takes it back, or leaves, does not go on.
+    person, found = session(0, [first], allowed=[True, False, False])
+    assert person.kinds() == ["AskGate", *["AskDayOver"] * 3, "Over"]
+    assert found.ended_because == ["day_is_over"] and not found.allowed_today
+    person = Person()
+    left = person.practise(PLAN, until=AskDayOver, history=[first], today=DAY)
+    left.stop()
+    assert left.task == Over(ended="stopped", because=("day_is_over",))
+
+
+def test_after_an_emergency_only_another_day_lets_it_go_on() -> None:
+    for question, final in (("chest_pain", True), ("neck_pain", False)):
+        _, first = session(0, gate={**ALL_NO, question: True})
+        person = Person()
+        conductor = person.practise(PLAN, until=AskDayOver, history=[first], today=DAY)
+        task = conductor.task
+        assert isinstance(task, AskDayOver) and task.final is final
+        if final:
+            with pytest.raises(ValueError, match="an emergency"):
+                conductor.answer(True)
+        conductor.answer(not final)
+        assert isinstance(conductor.task, Over) is final
 
 
 def test_what_ended_well_or_was_no_session_of_a_plan_ends_no_day() -> None:
@@ -100,6 +151,25 @@ def test_what_ended_well_or_was_no_session_of_a_plan_ends_no_day() -> None:
     person = Person()
     person.practise(PLAN, history=[badly], today=DAY, supervised=True)
     assert done_ids(person.summary)
+
+
+@pytest.mark.parametrize(
+    ("how", "over"),
+    [("unwell", True), ("at the start", True), ("seen", True), ("lost", False), ("", False)],
+)
+def test_what_broke_off_where_it_would_have_ended_ends_the_day(how: str, over: bool) -> None:
+    person = Person()
+    until = AskGate if how == "at the start" else DoSet
+    conductor = person.practise(PLAN, until=until, today=DAY)
+    if how in ("unwell", "at the start"):
+        conductor.unwell()
+        assert isinstance(conductor.task, AskGate)
+    elif how:
+        begin_set(conductor)
+        conductor.dropped(conductor.now_s + 2.0, seen=how == "seen")
+    left = person.summary.model_copy(update={"started_at": f"{DAY}T09:00:00"})
+    assert left.ended == "interrupted"
+    assert earlier_of([left], DAY).day_is_over is over
 
 
 def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> None:

@@ -26,6 +26,7 @@ from tests.practice.person import (
 from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
 from tracker.errors import InputError
 from tracker.plan.model import Plan
+from tracker.practice.earlier import earlier_of
 from tracker.practice.from_clips import run_plan, shifted_step
 from tracker.practice.matching import StagedClip, match_clips, staged_clip
 from tracker.practice.scripted import NO_ANSWERS, Answers, load_answers, schema
@@ -35,8 +36,10 @@ from tracker.sample import Sample
 from tracker.session.clip_run import MeasuredClip, run_samples
 from tracker.session.engine import Engine
 from tracker.session.files import new_folder
+from tracker.session.flags import FROM_CLIPS
 from tracker.session.journal import FileJournal, MemoryJournal
 from tracker.session.live import SessionInfo
+from tracker.session.projections import session_record
 from tracker.session.saving import save_session
 from tracker.session.stage import StageLog, Step, load_stage_log
 from tracker.session.summary import summarise
@@ -143,16 +146,24 @@ def test_a_drop_with_which_a_clip_ends_is_an_event_too(
     assert found.after_drop["reason"] == "not_asked" and found.after_drop["seen"] is False
 
 
-@pytest.mark.parametrize("supervised", [True, False])
-def test_a_day_that_is_over_is_over_for_clips_too(supervised: bool) -> None:
+def test_clips_end_no_day_and_go_on_in_one_that_is_over() -> None:
+    """Their movements are made, and nobody was told that it is all for today."""
     plan, day = plan_of({"exercise": "stand"}), date(2026, 3, 2)
     person = Person(gate={**ALL_NO, "neck_pain": True})
     person.practise(plan)
     earlier = person.summary.model_copy(update={"started_at": f"{day}T09:00:00"})
-    engine = Engine(MemoryJournal(), about=SessionInfo(plan_id=plan.plan_id))
-    how: dict[str, Any] = {"history": [earlier], "today": day, "supervised": supervised}
-    over = run_plan(plan, engine, {}, measured, NO_ANSWERS, **how)
-    assert over.because == (() if supervised else ("day_is_over",))
+    assert earlier_of([earlier], day).day_is_over
+    journal = MemoryJournal()
+    about = SessionInfo(plan_id=plan.plan_id, started_at=f"{day}T10:00:00", notes=(FROM_CLIPS,))
+    how: dict[str, Any] = {"history": [earlier], "today": day}
+    answers = NO_ANSWERS.model_copy(update={"gate": {**ALL_NO, "neck_pain": True}})
+    over = run_plan(plan, Engine(journal, about=about), {}, measured, NO_ANSWERS, **how)
+    assert over.because == ()
+    journal = MemoryJournal()
+    over = run_plan(plan, Engine(journal, about=about), {}, measured, answers, **how)
+    of_clips = summarise(session_record(journal.content()))
+    assert (over.ended, of_clips.ended) == ("red_flag", "red_flag")
+    assert not earlier_of([of_clips], day).day_is_over
 
 
 def alone(name: str) -> Any:

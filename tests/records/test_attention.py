@@ -101,6 +101,18 @@ def test_a_fall_that_was_told_is_said_with_what_is_known(weekly: Any, text: str)
     assert found.text == text
 
 
+@pytest.mark.parametrize("elsewhere", [None, TRY_ID])
+def test_one_of_the_plan_is_told_before_an_equal_one_outside_it(elsewhere: str | None) -> None:
+    of_plan, newer = row(11, ended="stopped_unwell"), row(12, ended="stopped_unwell")
+    (found,) = reasons([*CALM, of_plan, newer._replace(plan_id=elsewhere)])
+    assert found.place == of_plan.place and not found.text.startswith(("outside", "in a try"))
+    # Both count, and so does the newer day; a graver one comes first wherever it was.
+    assert found.times == 2 and found.newest == newer.day
+    mild, hurt = row(11, weekly={"falls": "once"}), row(12, weekly={"falls": "once", "hurt": True})
+    (graver,) = reasons([*CALM, mild, hurt._replace(plan_id=elsewhere)])
+    assert graver.place == hurt.place
+
+
 @pytest.mark.parametrize(
     ("answers", "shown", "said"),
     [
@@ -122,15 +134,15 @@ def test_of_possible_falls_the_gravest_answer_is_said(
     assert found.day == rows[shown].day and found.times == len(answers)
 
 
-def test_who_dropped_out_of_the_picture_and_went_on_is_told_of_after_who_was_not_well() -> None:
+def test_who_dropped_unseen_and_went_on_is_told_of_after_who_was_not_well() -> None:
     """The order is this project's own choice: the camera saw no end, and the person did."""
     noticed = (set_row(exercise="stand", events={"possible_fall": 1}),)
     for sets, where in ((noticed, "Quiet stance"), ((set_row(),), "a set")):
         went_on = row(12, after_drop="fine", sets=sets)
         (found,) = reasons([*CALM, went_on])
         assert found.kind == Kind.dropped and found.first
-        assert found.text.startswith(f"dropped out of the picture in {where}")
-        assert found.text.endswith(": said to be all right")
+        assert found.text.startswith(f"sudden drop of the head in {where}")
+        assert found.text.endswith(" not seen to its end: said to be all right")
     for graver in ("stopped_unwell", "symptom_rule"):
         both = reasons([*CALM, row(11, ended=graver), went_on])
         assert [r.kind == Kind.dropped for r in both] == [False, True]

@@ -408,8 +408,30 @@ def test_a_drop_that_the_end_of_the_set_cuts_off_is_asked_about(
     assert event["start_s"] < event["end_s"] <= ends_s + 0.4
 
 
-def test_who_ends_for_today_while_the_head_drops_is_asked(begin: Begin) -> None:
-    """No more would be seen of it then."""
+def test_a_drop_that_comes_out_over_the_safety_questions_takes_no_late_answer(
+    begin: Begin,
+) -> None:
+    person = begin(plan_of(SHAKE))
+    into_set(person)
+    moved = falling_from(person.fake.service.time_s + 1.25)
+    person.measured(1.5, moved)
+    person.press(Qt.Key.Key_Escape)
+    assert isinstance(person.director.task, AskAfterSet)
+    person.director.answer({"clarity": "double"})
+    person.settle()
+    assert isinstance(person.director.task, AskGate)
+    while isinstance(person.director.task, AskGate):
+        person.measured(0.1, moved)
+    person.press("1")
+    assert isinstance(person.director.task, AskWell)
+    person.wait(UNSEEN_S)
+    person.press("1")
+    assert person.director.task == Over(ended="possible_fall", because=("fine",))
+
+
+@pytest.mark.parametrize("then", ["stays down", "lost"])
+def test_who_ends_for_today_while_the_head_drops_is_asked(begin: Begin, then: str) -> None:
+    """It is not decided yet, and the answer counts by what is seen of it until then."""
     person = begin(plan_of(SHAKE))
     into_set(person)
     fell_s = person.fake.service.time_s + 5.0
@@ -418,6 +440,16 @@ def test_who_ends_for_today_while_the_head_drops_is_asked(begin: Begin) -> None:
     person.director.end_today()
     person.settle()
     assert isinstance(person.director.task, AskWell)
+    gone = lambda t: Sample(t, reason="no_face")  # noqa: E731
+    person.measured(2.0, falling_from(fell_s) if then == "stays down" else gone)
+    person.press("1")
+    records = person.fake.recordings[-1].journal.content().records
+    kept = [r["value"] for r in records if r.get("about") == "after_drop"]
+    assert kept[-1]["answer"] == "fine"
+    assert kept[-1]["seen"] is (then == "stays down")
+    over = Over(ended="possible_fall", because=("fine",))
+    assert (person.director.task == over) is (then == "stays down")
+    person.director.end_today()
 
 
 # --- who drops out of the picture ---

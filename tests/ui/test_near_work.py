@@ -16,6 +16,8 @@ from tests.ui.test_planned_pages import offered, said
 from tracker.plan.model import Entry
 from tracker.practice.tasks import (
     AskAfterSet,
+    AskDayOver,
+    AskGate,
     AskScores,
     AskSinceLast,
     DoSet,
@@ -113,12 +115,50 @@ def test_a_day_that_was_over_is_not_begun_again_and_it_is_said_why(
     fake.history.append(day_ago("p1").model_copy(update=ended))
     person = begin(plan_of(TURNS))
     person.none_of_these()
-    assert person.director.task == Over(ended="stopped", because=("day_is_over",))
-    assert "there is no more of it today" in said(person)
+    assert person.director.task == AskDayOver()
+    assert "You were asked to stop for today" in said(person)
     keep(person.window, "near/day-is-over")
-    person.choose("Show what I did")
+    # Not the default: the key that is at hand ends it.
+    person.press(ENTER)
     assert person.director.saved is not None
     assert person.director.saved.summary["ended_because"] == ["day_is_over"]
+
+
+@pytest.mark.parametrize(
+    ("because", "line", "may_go_on"),
+    [
+        ("chest_pain", "If you have not called for emergency help yet, call now: 0112.", False),
+        ("neck_pain", "Call your therapist before you practise again.", True),
+    ],
+)
+def test_a_day_that_was_over_says_whom_to_call_and_takes_the_therapist_s_word(
+    begin: Begin, fake: FakeWorld, because: str, line: str, may_go_on: bool
+) -> None:
+    ended = {"started_at": f"{date.today()}T00:00:01", "ended": "red_flag"}
+    ended |= {"ended_because": [because]}
+    fake.history.append(day_ago("p1").model_copy(update=ended))
+    person = begin(plan_of(TURNS).model_copy(update={"emergency_number": "0112"}))
+    person.none_of_these()
+    assert line in said(person)
+    page: Any = person.window.pages["task"]
+    assert len(page.card.options) == 1 + may_go_on
+    assert page.unwell.isVisible() and not page.end.isVisible()
+    keep(person.window, f"near/day-is-over-{because}")
+    if not may_go_on:
+        return
+    person.choose("My therapist told me today that I may go on")
+    assert "Did your therapist say today that you may go on?" in page.title.text()
+    keep(person.window, "near/day-is-over-sure")
+    person.press(ENTER)
+    assert person.director.task == AskDayOver(because=("neck_pain",))
+    person.choose("My therapist told me today that I may go on")
+    person.choose("Yes, my therapist said so today")
+    assert isinstance(person.director.task, AskGate)
+    person.none_of_these()
+    assert not isinstance(person.director.task, AskGate | AskDayOver | Over)
+    person.director.end_today()
+    assert person.director.saved is not None
+    assert person.director.saved.summary["allowed_today"] is True
 
 
 def exercise_of(exercise: str, clarity: str) -> dict[str, Any]:

@@ -119,6 +119,9 @@ def asked_of(entry: Entry, week: int = 1) -> Asked:
         if rung.from_week <= week:
             tempo = rung.tempo_bpm if "tempo_bpm" in rung.model_fields_set else tempo
             amplitude = rung.amplitude_deg or amplitude
+    if not exercise.in_degrees:
+        # A plan of before may have a range where millimetres are counted; it is passed over.
+        amplitude = None
     return Asked(
         entry_id=entry.entry_id,
         exercise=exercise,

@@ -107,6 +107,7 @@ MESSAGES: dict[str, str] = {
     "{limit} degrees: give one",
     "no_range_held": "how far the head is shaken while {exercise} is held is not watched, whatever "
     "the neck limit of {limit} degrees",
+    "degrees_passed_over": "{exercise} is not measured in degrees: the range is passed over",
     "fast": "{exercise} at {most} beats a minute is fast: its usual pace is about {own}",
     "weeks_from_when": "counts weeks, but the day it begins on is not set (starts_on)",
     # the guideline's minutes a day

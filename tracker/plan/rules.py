@@ -148,9 +148,18 @@ def _dose_faults(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
         if part.amplitude_deg is None:
             continue
         if not exercise.in_degrees:
-            yield Finding.of((*at, "amplitude_deg"), "no_degrees", exercise=exercise.id)
+            if not _degrees_passed_over(exercise):
+                yield Finding.of((*at, "amplitude_deg"), "no_degrees", exercise=exercise.id)
         elif part.amplitude_deg[0] > part.amplitude_deg[1]:
             yield Finding((*at, "amplitude_deg"), "least_first")
+
+
+def _degrees_passed_over(exercise: Exercise) -> bool:
+    """Whether a range in degrees hurts nobody: it is of bends and stands, in millimetres.
+
+    Plans that have one were handed out, and must still open.
+    """
+    return exercise.channel.startswith("head") and not exercise.in_degrees
 
 
 def _too_fast_to_follow(part: Entry | Rung) -> bool:
@@ -295,8 +304,20 @@ def _entry_remarks(plan: Plan) -> Iterator[Finding]:
             )
         if entry.ladder and plan.starts_on is None:
             yield Finding(("entries", k, "ladder"), "weeks_from_when")
-        for finding in (*_open_range_remark(plan, entry, exercise), *_fast_remark(entry, exercise)):
+        for finding in (
+            *_passed_over_remark(entry, exercise),
+            *_open_range_remark(plan, entry, exercise),
+            *_fast_remark(entry, exercise),
+        ):
             yield replace(finding, path=("entries", k, *finding.path))
+
+
+def _passed_over_remark(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
+    if _degrees_passed_over(exercise):
+        for at, part in _parts(entry):
+            if part.amplitude_deg is not None:
+                where: Path = (*at, "amplitude_deg")
+                yield Finding.of(where, "degrees_passed_over", exercise=exercise.id)
 
 
 def _open_range_remark(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator[Finding]:

@@ -19,9 +19,10 @@ from tracker.plan.offering import Around, refusals, voice_needed
 from tracker.plan.symptoms import Start, judge_start
 from tracker.plan.walls import distance_bounds_mm, spacing_bounds_mm
 from tracker.practice.changing import Changes
-from tracker.practice.earlier import Earlier
+from tracker.practice.earlier import DAY_IS_OVER, Earlier
 from tracker.practice.tasks import (
     SINCE_LAST,
+    AskDayOver,
     AskGate,
     AskOpen,
     AskReader,
@@ -37,6 +38,7 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, stages_to_offer
 from tracker.session import weekly
+from tracker.session.said import ALLOWED_TODAY
 from tracker.session.stage import Step
 from tracker.targets import Point3
 
@@ -57,6 +59,9 @@ class Recorder(Protocol):
 
     def untold(self, numbers: Sequence[int]) -> tuple[str, ...]:
         """What the camera could not tell of a set's steps, and the person can."""
+
+    def dropped(self, numbers: Sequence[int]) -> str:
+        """Whether the head dropped in a set's steps: ``seen`` to stay down, ``lost``, or not."""
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
@@ -188,21 +193,39 @@ class Asking:
     def _pass_gate(self, gate: Gate, answers: Mapping[str, bool | None], because: str) -> None:
         """Write down what the gate says, and end the session where it says so."""
         found = gate if gate.outcome != "ask" else without_answers(self._plan)
-        self._known.gates.append(
-            {
-                "asked_because": because,
-                "answers": {q: answers.get(q) for q in QUESTIONS},
-                "outcome": "not_asked" if gate.outcome == "ask" else gate.outcome,
-                "because": list(gate.because),
-                "put_first": list(gate.put_first),
-                "seated_only": found.outcome == "seated_only",
-            }
-        )
+        self._known.gates.append(_gate_row(gate, found, answers, because))
         self._recorder.answer("gate", list(self._known.gates))
-        if because == "start":
+        if because in ("start", "allowed"):
             self._known.gate = found
         if found.ended is not None:
             raise End(found.ended, found.because)
+
+    def _keep_unwell(self) -> None:
+        """Keep that somebody is not well before it is asked why: all may break off there.
+
+        The answers take its place.
+        """
+        nothing = _gate_row(Gate("ask"), without_answers(self._plan), {}, "unwell")
+        self._recorder.answer("gate", [*self._known.gates, nothing])
+
+    def _ask_day_over(self) -> Flow:
+        """All was over for today: only the therapist's word of today lets it go on, said twice.
+
+        Then the safety questions come again. Whoever leaves has not been told to go on.
+        """
+        sure = False
+        while True:
+            try:
+                said = yield AskDayOver(because=self._earlier.day_because, sure=sure)
+            except End as end:
+                raise End(end.ended, (DAY_IS_OVER,), shown=end.shown) from None
+            if said is not True and not sure:
+                raise End("stopped", (DAY_IS_OVER,))
+            if said is True and sure:
+                break
+            sure = not sure
+        self._recorder.answer(ALLOWED_TODAY, True)
+        yield from self._ask_gate("allowed")
 
     def _ask_weekly(self) -> Flow:
         """Falls and medicines, where it is their time; each answer is kept at once.
@@ -400,6 +423,20 @@ class Asking:
         if known.sound is None or (known.sound is False and known.reader is None):
             found.add("no_voice")
         return found | (_ON_SUPPORT if known.support is None else set())
+
+
+def _gate_row(
+    gate: Gate, found: Gate, answers: Mapping[str, bool | None], because: str
+) -> dict[str, Any]:
+    """One time that the safety questions were asked, as it is kept; ``found`` is what holds."""
+    return {
+        "asked_because": because,
+        "answers": {q: answers.get(q) for q in QUESTIONS},
+        "outcome": "not_asked" if gate.outcome == "ask" else gate.outcome,
+        "because": list(gate.because),
+        "put_first": list(gate.put_first),
+        "seated_only": found.outcome == "seated_only",
+    }
 
 
 def picked(given: Mapping[str, Any] | None, names: Sequence[str]) -> dict[str, Any]:

@@ -107,8 +107,9 @@ class Conductor:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
-        if supervised:
-            earlier = replace(earlier, day_is_over=False)
+        if supervised or not attended:
+            # The therapist decides; of clips nothing is left to be prevented.
+            earlier = replace(earlier, day_is_over=False, day_because=())
         self._begin = recorder.begin
         self._step: Step | None = None
         self._flow = SessionFlow(
@@ -227,7 +228,10 @@ class Conductor:
         ``seen`` is False where they were lost while it dropped: who only sat down, and says to
         be fine, goes on.
         """
-        if not self._flow.just_over:
+        if self._flow.just_over:
+            # The time for an answer begins when it is asked.
+            self._flow.now_s = max(self._flow.now_s, time_s)
+        else:
             self._rest_from(time_s)
         self._task = self._going.throw(Dropped(seen=seen))
 

@@ -22,7 +22,7 @@ from tracker.practice.asking import (
     picked,
 )
 from tracker.practice.changing import Changed
-from tracker.practice.earlier import DAY_IS_OVER, Earlier
+from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
     ANEW,
     AskAfterSet,
@@ -130,7 +130,7 @@ class SessionFlow(Asking):
         # Who comes back although it was all for today may need help now.
         yield from self._ask_gate("start")
         if self._earlier.day_is_over and not self._earlier.week.fall_open:
-            raise End("stopped", (DAY_IS_OVER,))
+            yield from self._ask_day_over()
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:
             yield from self._ask_since_last()
@@ -213,6 +213,7 @@ class SessionFlow(Asking):
 
     def _safety_again(self) -> Generator[Task, Any, End | None]:
         """The safety questions of who is not well; the end that came of them, if one did."""
+        self._keep_unwell()
         try:
             yield from self._ask_gate("unwell")
         except End as end:
@@ -328,7 +329,7 @@ class SessionFlow(Asking):
         It is kept as not answered from the first: a session that breaks off while nobody
         answers must say so. Who is not well is asked the safety questions, as anywhere else.
         """
-        asked_s = self.now_s
+        asked_s, seen = self.now_s, dropped.seen
         about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
         self._keep_drop(about)
         given, unsaid, shown = None, NO_ANSWER, True
@@ -338,12 +339,15 @@ class SessionFlow(Asking):
             given = "not_well"
         except End as end:
             # Whoever leaves has not said how they are, and yet was there.
-            unsaid, shown = CLOSED, end.shown
-            self._keep_drop({**about, "closed": True})
+            unsaid, shown, about = CLOSED, end.shown, {**about, "closed": True}
+        if not seen and self._recorder.dropped(self.numbers) == "seen":
+            # It was not decided yet when it was asked about, and then the head stayed down.
+            seen, about = True, {**about, "seen": True}
         if given is not None:
             seconds = round(self.now_s - asked_s, 1)
-            self._keep_drop({**about, "answer": given, "seconds": seconds})
-        if given == "fine" and not dropped.seen:
+            about = {**about, "answer": given, "seconds": seconds}
+        self._keep_drop(about)
+        if given == "fine" and not seen:
             return
         because: tuple[str, ...] = (given or unsaid,)
         if given == "not_well":

@@ -42,7 +42,6 @@ def run_plan(
     today: date | None = None,
     week: int = 1,
     stage_id: str | None = None,
-    supervised: bool = False,
 ) -> Over:
     """Go through a session; everything is in the engine's journal afterwards.
 
@@ -52,7 +51,7 @@ def run_plan(
         Entry -> its clip; an entry without one is not done.
     open_clip
         Measures a clip with a measurer of its own.
-    history, today, week, stage_id, supervised
+    history, today, week, stage_id
         As for the conductor.
     """
     absent = {e.entry_id: "no_clip" for e in plan.entries if e.entry_id not in clips}
@@ -65,7 +64,6 @@ def run_plan(
         stage_id=stage_id,
         absent=absent,
         attended=False,
-        supervised=supervised,
         countdown_s=0.0,
         standing_countdown_s=0.0,
     )

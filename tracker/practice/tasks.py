@@ -12,7 +12,7 @@ from typing import Any, Literal, get_args
 
 from tracker.exercises.catalogue import Support
 from tracker.plan.asked import Asked
-from tracker.plan.gate import QUESTIONS
+from tracker.plan.gate import EMERGENCY, QUESTIONS
 from tracker.session import weekly
 from tracker.session.said import DROP_ANSWERS
 
@@ -64,6 +64,28 @@ class AskGate(Task):
 
     questions: tuple[str, ...] = QUESTIONS
     because: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class AskDayOver(Task):
+    """All was over for today: whether the therapist has said today that it may go on.
+
+    ``because`` is why it was over; after an answer of an emergency nothing lets it go on.
+    ``sure``: it was said to be so, and is asked once more. Answer: yes or no.
+    """
+
+    because: tuple[str, ...] = ()
+    sure: bool = False
+
+    @property
+    def final(self) -> bool:
+        """Whether only another day lets it go on."""
+        return not set(EMERGENCY).isdisjoint(self.because)
+
+    def check(self, answer: Any) -> None:
+        """No yes where it is final."""
+        if answer is True and self.final:
+            raise ValueError("it was an emergency: there is no more of it today")
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 Pure functions: from rows to reasons. The order is: answers that are red flags, falls that
 were told of, possible falls, stopped feeling unwell, spins in certain positions, symptoms
-that did not settle, drops out of the picture of who then said to be all right; then, marked as
+that did not settle, drops not seen to their end of who then said to be all right; then, marked as
 older, the gravest of what happened longer ago; then symptoms that rise, medicines that changed,
 practice against the plan, gaze that fell, figures that can't be trusted, a condition of the plan
 that is met. Nothing here finds an illness: it says what was answered and measured.
@@ -16,6 +16,7 @@ from datetime import date, timedelta
 from enum import IntEnum
 
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
+from tracker.plan.starter import TRY_ID
 from tracker.records import telling
 from tracker.records.adherence import LONG_PAUSE_DAYS, LOW_SHARE, Adherence
 from tracker.records.conditions import Standing
@@ -214,13 +215,17 @@ def _from_sessions(
 ) -> Reason | None:
     """One line for all sessions of which something is so; of the gravest the newest is told.
 
-    Where it was in none of a plan, it says so: nothing was prescribed then, nor asked before.
+    Where it was in none of a plan, it says so: nothing was prescribed then, nor asked before, and
+    whose it was may not be known. Such a one never stands before an equal one of the plan.
     """
     told = [(r, telling.outside(r.plan_id, text)) for r in rows if (text := what(r))]
     if not told:
         return None
-    most = max(grave(r) for r, _ in told)
-    row, text = next((r, text) for r, text in reversed(told) if grave(r) == most)
+
+    def rank(found: SessionRow) -> tuple[bool, ...]:
+        return (*grave(found), found.plan_id not in (None, TRY_ID))
+
+    row, text = max(reversed(told), key=lambda found: rank(found[0]))
     return Reason(kind, text, row.day, row.place, len(told), told[-1][0].day)
 
 
@@ -276,7 +281,7 @@ def _fall(row: SessionRow) -> str:
     seen = _dropped_in(row)
     if seen:
         return f"possible fall seen in {seen}{said}"
-    return f"dropped out of the picture in a set{said}" if said else ""
+    return f"sudden drop of the head in a set not seen to its end{said}" if said else ""
 
 
 def _dropped(row: SessionRow) -> str:
@@ -284,11 +289,15 @@ def _dropped(row: SessionRow) -> str:
     if not _went_on(row):
         return ""
     where = _dropped_in(row) or "a set"
-    return f"dropped out of the picture in {where}: {telling.after_drop(row.after_drop)}"
+    said = telling.after_drop(row.after_drop)
+    return f"sudden drop of the head in {where} not seen to its end: {said}"
 
 
 def _went_on(row: SessionRow) -> bool:
-    """Whether the session went on after a drop: that it does only where the face was lost."""
+    """Whether the session went on after a drop: that it does only where none saw its end.
+
+    The face was lost, or the set ended while the head dropped.
+    """
     return row.after_drop == "fine" and row.ended != "possible_fall"
 
 

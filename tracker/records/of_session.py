@@ -34,6 +34,9 @@ def session_figures(place: Place) -> Iterator[Figure]:
     if place.at("baseline").truth():
         make = Making("session", "baseline", "Baseline", u.WORDS)
         yield make.of("taken together in the clinic")
+    if place.at("allowed_today").truth():
+        make = Making("session", "allowed_today", "After an end for today", u.WORDS, "reported")
+        yield make.of("went on, as the therapist had said today")
     yield _gate(place)
     yield from _weekly(place.at("weekly"))
     yield from _after_drop(place.at("after_drop"))

@@ -41,6 +41,8 @@ class Flag(BaseModel):
 
 #: Note of a session, and flag of all its sets: no camera saw them, somebody said so.
 REPORTED = "reported"
+#: Movements of before, gone through with nobody there.
+FROM_CLIPS = "from_clips"
 #: Answer and flag of a set: the camera was gone for some of it.
 COUNT_LOST = "count_lost"
 #: Answer and flag of a set: it was surely done at another distance than was asked for.
@@ -59,8 +61,8 @@ _NOTES = {
     "other_exercise": Flag(
         flag="other_exercise", reason="the stage log says that another exercise was asked for"
     ),
-    "from_clips": Flag(
-        flag="from_clips",
+    FROM_CLIPS: Flag(
+        flag=FROM_CLIPS,
         reason="made from clips: the times between the sets are the plan's, nobody was there",
     ),
     "first_try": Flag(
@@ -90,7 +92,7 @@ _EYES = {
 }
 
 #: Notes that say nothing of a single exercise.
-_OF_THE_SESSION = {"from_clips", "first_try"}
+_OF_THE_SESSION = {FROM_CLIPS, "first_try"}
 
 
 def flags_of(

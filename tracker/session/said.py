@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from tracker.exercises.watchers.falls import NOT_TO_ITS_END, PossibleFall
+from tracker.session.flags import FROM_CLIPS
 from tracker.session.journal_line import is_number
 from tracker.session.projections import ExerciseRecord, SessionRecord
 
@@ -18,6 +19,8 @@ NOT_ANSWERED = "not answered"
 ALSO_ASKED = ("nausea", "unsteadiness")
 #: Sessions outside any plan that had to be ended, which hold back what is new of this one.
 ENDED_OUTSIDE = "ended_outside"
+#: The person has said that the therapist lets them go on, on a day that was over.
+ALLOWED_TODAY = "allowed_today"
 #: How the person was after a sudden drop of the head.
 AFTER_DROP = "after_drop"
 DROP_ANSWERS = ("fine", "not_well")
@@ -58,7 +61,7 @@ def _why_unsaid(record: SessionRecord) -> dict[str, Any]:
     found = record.answers.get("since_last")
     if not isinstance(found, Mapping):
         return {}
-    why = NOT_ASKED if "from_clips" in record.about.notes else NOT_ANSWERED
+    why = NOT_ASKED if FROM_CLIPS in record.about.notes else NOT_ANSWERED
     return {"since_last_reasons": {name: why for name, score in found.items() if score is None}}
 
 

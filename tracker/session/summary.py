@@ -123,6 +123,7 @@ def summarise(record: SessionRecord) -> Summary:
         changes=[ChangeRow.model_validate(row) for row in said.change_rows(record)],
         marks=[MarkRow.model_validate(row) for row in said.mark_rows(record)],
         ended_outside=[EndedOutside(**row) for row in said.ended_outside_rows(record)],
+        allowed_today=record.answers.get(said.ALLOWED_TODAY) is True,
         baseline=about.baseline,
     )
 

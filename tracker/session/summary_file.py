@@ -207,6 +207,8 @@ class Summary(_Part):
     where there was none. ``baseline``: it was done together with the therapist, for later ones to
     be compared with. ``ended_outside``: sessions outside any plan on the same computer that had to
     be ended, and so held back what is new of this plan; whose they were is not known.
+    ``allowed_today``: an earlier session of the day had to be ended, and the person has said that
+    the therapist lets them go on today.
     """
 
     format: Literal["turnpost-session"]
@@ -231,6 +233,7 @@ class Summary(_Part):
     changes: list[ChangeRow] = []
     marks: list[MarkRow] = []
     ended_outside: list[EndedOutside] = []
+    allowed_today: bool = False
     baseline: bool = False
 
 

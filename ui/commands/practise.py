@@ -179,7 +179,6 @@ def _session(
                 today=today,
                 week=week_of(plan, today),
                 stage_id=stage_id,
-                supervised=about.baseline,
             )
         if journal.fault:
             # What didn't reach the disk is missing: a summary of the rest would look whole.
@@ -192,10 +191,11 @@ def _about(plan: Plan, *, baseline: bool) -> SessionInfo:
     import datetime as dt
     import secrets
 
+    from tracker.session.flags import FROM_CLIPS
     from ui.commands.judging import session_about
 
     now = dt.datetime.now().astimezone()
-    return session_about(("from_clips",), plan).model_copy(
+    return session_about((FROM_CLIPS,), plan).model_copy(
         update={
             "session_id": f"{now:%Y%m%d-%H%M%S}-{secrets.token_hex(2)}",
             "started_at": now.isoformat(timespec="seconds"),

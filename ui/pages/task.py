@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout
 from tracker.plan.model import Plan
 from tracker.practice.tasks import (
     AskAfterSet,
+    AskDayOver,
     AskSound,
     AskSupport,
     AskWall,
@@ -295,7 +296,7 @@ class TaskPage(Page):
         for own in (self.unwell, self.end):
             self.buttons.addWidget(own)
             own.setVisible(self.card.leave)
-        if isinstance(self._task, Over):
+        if isinstance(self._task, Over | AskDayOver):
             self.unwell.setVisible(self._director.can_be_unwell)
 
     def _take(self, option: Option) -> None:

@@ -5,7 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from tracker.practice.tasks import AskAfterSet, AskGate, AskWell, CountDown, DoSet, Over, Task
+from tracker.practice.tasks import (
+    AskAfterSet,
+    AskDayOver,
+    AskGate,
+    AskWell,
+    CountDown,
+    DoSet,
+    Over,
+    Task,
+    Wait,
+)
 from ui.session.state import LIVE_PHASES, Phase
 from ui.session.twice import TWICE_S, Twice
 from ui.session.unwell import UnwellPart
@@ -57,8 +67,9 @@ class LeavingPart(UnwellPart):
     def _note_page(self, before: tuple[Phase, Task | None], *, asked: bool) -> None:
         """Time went on, and the page may be another than before; ``asked`` if one was over it."""
         if self._page_now != before:
-            # A drop may come out over the questions after the set that it has ended with.
-            over = isinstance(self.task, AskWell) and isinstance(before[1], AskAfterSet)
+            # A drop may come out over what is asked once the set has ended with it; only in a set,
+            # and while one sits still after it, no answer is on its way.
+            over = isinstance(self.task, AskWell) and not isinstance(before[1], DoSet | Wait)
             self._came_there, self._over_question = self._page_now, asked or over
             self._came.happens(self.clock())
             self._changed()
@@ -90,7 +101,7 @@ class LeavingPart(UnwellPart):
     def _leaves_the_day(self) -> bool:
         """Whether a stop would end the session on a page between its sets."""
         task = self.task
-        between = not isinstance(task, CountDown | DoSet | AskWell | Over)
+        between = not isinstance(task, CountDown | DoSet | AskWell | AskDayOver | Over)
         # Whoever is not well is not asked whether to go on: that page must not offer it.
         not_well = isinstance(task, AskGate) and task.because in NOT_WELL
         asking = self.conductor is not None and self.phase == Phase.asking

@@ -15,7 +15,6 @@ from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.conductor import Conductor
-from tracker.practice.earlier import DAY_IS_OVER
 from tracker.practice.tasks import (
     AskGate,
     AskScores,
@@ -49,7 +48,7 @@ _OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
 
 def _is_explained(task: Over) -> bool:
     """Whether it is told why a session is over before what was done is shown."""
-    return task.ended in EXPLAINED or DAY_IS_OVER in task.because
+    return task.ended in EXPLAINED
 
 
 class PlannedPart(MovedPart):

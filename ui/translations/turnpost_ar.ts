@@ -209,6 +209,11 @@
             <translation>يجب أن يكون يومًا مثل ⁦2026-01-31⁩</translation>
         </message>
         <message>
+            <source>{exercise} is not measured in degrees: the range is passed over</source>
+            <comment>finding.degrees_passed_over</comment>
+            <translation>لا يُقاس {exercise} بالدرجات: يُتجاهل المدى</translation>
+        </message>
+        <message>
             <source>no entry is in stage {name}</source>
             <comment>finding.empty_stage</comment>
             <translation>لا يوجد بند في المرحلة {name}</translation>
@@ -700,6 +705,11 @@
             <source>After a sudden drop of the head</source>
             <comment>After a sudden drop of the head</comment>
             <translation>بعد هبوط مفاجئ للرأس</translation>
+        </message>
+        <message>
+            <source>After an end for today</source>
+            <comment>After an end for today</comment>
+            <translation>بعد انتهاء التمرين لهذا اليوم</translation>
         </message>
         <message>
             <source>Against the published table</source>
@@ -1550,16 +1560,6 @@
             <source>down</source>
             <comment>down</comment>
             <translation>أسفل</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in a set: {said}</source>
-            <comment>dropped out of the picture in a set: {said}</comment>
-            <translation>هبط خارج الصورة أثناء مجموعة: {said}</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in {what}: {said}</source>
-            <comment>dropped out of the picture in {what}: {said}</comment>
-            <translation>هبط خارج الصورة أثناء {what}: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -2707,6 +2707,16 @@
             <translation>جزء لم يُقس</translation>
         </message>
         <message>
+            <source>sudden drop of the head in a set not seen to its end: {said}</source>
+            <comment>sudden drop of the head in a set not seen to its end: {said}</comment>
+            <translation>هبوط مفاجئ للرأس أثناء مجموعة لم تُرَ نهايته: {said}</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in {what} not seen to its end: {said}</source>
+            <comment>sudden drop of the head in {what} not seen to its end: {said}</comment>
+            <translation>هبوط مفاجئ للرأس أثناء {what} لم تُرَ نهايته: {said}</translation>
+        </message>
+        <message>
             <source>sudden hearing loss</source>
             <comment>sudden hearing loss</comment>
             <translation>فقدان مفاجئ للسمع</translation>
@@ -3100,6 +3110,11 @@
             <source>went along</source>
             <comment>went along</comment>
             <translation>تحرك معها</translation>
+        </message>
+        <message>
+            <source>went on, as the therapist had said today</source>
+            <comment>went on, as the therapist had said today</comment>
+            <translation>تابع كما قال المعالج اليوم</translation>
         </message>
         <message>
             <source>what it is counted from was never measured</source>
@@ -4863,6 +4878,46 @@
             <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>أوسع قليلًا</translation>
+        </message>
+        <message>
+            <source>You were asked to stop for today. Please rest, and practise again another day.</source>
+            <comment>day_over</comment>
+            <translation>طُلب منك التوقف لهذا اليوم. استرح من فضلك، وتمرن في يوم آخر.</translation>
+        </message>
+        <message>
+            <source>Call your therapist before you practise again.</source>
+            <comment>day_over.call</comment>
+            <translation>اتصل بمعالجك قبل أن تتمرن من جديد.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now: {number}.</source>
+            <comment>day_over.emergency</comment>
+            <translation>إذا لم تتصل بالطوارئ بعد، فاتصل الآن: {number}.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now.</source>
+            <comment>day_over.emergency_no_number</comment>
+            <translation>إذا لم تتصل بالطوارئ بعد، فاتصل الآن.</translation>
+        </message>
+        <message>
+            <source>My therapist told me today that I may go on</source>
+            <comment>day_over.go_on</comment>
+            <translation>قال لي معالجي اليوم إنه يمكنني المتابعة</translation>
+        </message>
+        <message>
+            <source>Did your therapist say today that you may go on?</source>
+            <comment>day_over.sure</comment>
+            <translation>هل قال معالجك اليوم إنه يمكنك المتابعة؟</translation>
+        </message>
+        <message>
+            <source>Your answer is kept for your therapist. Then the first questions come again.</source>
+            <comment>day_over.sure.how</comment>
+            <translation>تُحفظ إجابتك لمعالجك. ثم تأتي الأسئلة الأولى من جديد.</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist said so today</source>
+            <comment>day_over.yes</comment>
+            <translation>نعم، قال معالجي ذلك اليوم</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -9313,11 +9368,6 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>أغلقت السؤال دون أن تقول كيف حالك. لم يُتصل بأحد.</translation>
-        </message>
-        <message>
-            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
-            <comment>over.day_is_over</comment>
-            <translation>كان لا بد من إنهاء تمرينك مبكرًا اليوم، فلا تمرين بعده اليوم. استرح، وتابع في يوم آخر. إن قيل لك أن تتصل بأحد، فافعل ذلك أولًا.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

@@ -209,6 +209,11 @@
             <translation>muss ein Tag wie 2026-01-31 sein</translation>
         </message>
         <message>
+            <source>{exercise} is not measured in degrees: the range is passed over</source>
+            <comment>finding.degrees_passed_over</comment>
+            <translation>{exercise} wird nicht in Grad gemessen: der Ausschlag wird übergangen</translation>
+        </message>
+        <message>
             <source>no entry is in stage {name}</source>
             <comment>finding.empty_stage</comment>
             <translation>in der Stufe {name} ist kein Eintrag</translation>
@@ -700,6 +705,11 @@
             <source>After a sudden drop of the head</source>
             <comment>After a sudden drop of the head</comment>
             <translation>Nach einem plötzlichen Absinken des Kopfes</translation>
+        </message>
+        <message>
+            <source>After an end for today</source>
+            <comment>After an end for today</comment>
+            <translation>Nach einem Ende für heute</translation>
         </message>
         <message>
             <source>Against the published table</source>
@@ -1550,16 +1560,6 @@
             <source>down</source>
             <comment>down</comment>
             <translation>abwärts</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in a set: {said}</source>
-            <comment>dropped out of the picture in a set: {said}</comment>
-            <translation>in einem Durchgang nach unten aus dem Bild geraten: {said}</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in {what}: {said}</source>
-            <comment>dropped out of the picture in {what}: {said}</comment>
-            <translation>bei {what} nach unten aus dem Bild geraten: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -2707,6 +2707,16 @@
             <translation>Abschnitt nicht gemessen</translation>
         </message>
         <message>
+            <source>sudden drop of the head in a set not seen to its end: {said}</source>
+            <comment>sudden drop of the head in a set not seen to its end: {said}</comment>
+            <translation>der Kopf sank in einem Durchgang plötzlich, das Ende war nicht zu sehen: {said}</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in {what} not seen to its end: {said}</source>
+            <comment>sudden drop of the head in {what} not seen to its end: {said}</comment>
+            <translation>der Kopf sank bei {what} plötzlich, das Ende war nicht zu sehen: {said}</translation>
+        </message>
+        <message>
             <source>sudden hearing loss</source>
             <comment>sudden hearing loss</comment>
             <translation>plötzlicher Hörverlust</translation>
@@ -3100,6 +3110,11 @@
             <source>went along</source>
             <comment>went along</comment>
             <translation>ging mit</translation>
+        </message>
+        <message>
+            <source>went on, as the therapist had said today</source>
+            <comment>went on, as the therapist had said today</comment>
+            <translation>hat weitergemacht, wie von der Therapiepraxis heute erlaubt</translation>
         </message>
         <message>
             <source>what it is counted from was never measured</source>
@@ -4863,6 +4878,46 @@
             <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Etwas größer bewegen</translation>
+        </message>
+        <message>
+            <source>You were asked to stop for today. Please rest, and practise again another day.</source>
+            <comment>day_over</comment>
+            <translation>Sie wurden gebeten, für heute aufzuhören. Bitte ruhen Sie sich aus und üben Sie an einem anderen Tag weiter.</translation>
+        </message>
+        <message>
+            <source>Call your therapist before you practise again.</source>
+            <comment>day_over.call</comment>
+            <translation>Rufen Sie Ihre Therapiepraxis an, bevor Sie wieder üben.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now: {number}.</source>
+            <comment>day_over.emergency</comment>
+            <translation>Wenn Sie den Notruf noch nicht gewählt haben, rufen Sie jetzt an: {number}.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now.</source>
+            <comment>day_over.emergency_no_number</comment>
+            <translation>Wenn Sie den Notruf noch nicht gewählt haben, rufen Sie jetzt an.</translation>
+        </message>
+        <message>
+            <source>My therapist told me today that I may go on</source>
+            <comment>day_over.go_on</comment>
+            <translation>Meine Therapiepraxis hat mir heute gesagt, dass ich weitermachen darf</translation>
+        </message>
+        <message>
+            <source>Did your therapist say today that you may go on?</source>
+            <comment>day_over.sure</comment>
+            <translation>Hat Ihre Therapiepraxis heute gesagt, dass Sie weitermachen dürfen?</translation>
+        </message>
+        <message>
+            <source>Your answer is kept for your therapist. Then the first questions come again.</source>
+            <comment>day_over.sure.how</comment>
+            <translation>Ihre Antwort wird für Ihre Therapiepraxis aufgehoben. Danach kommen die ersten Fragen noch einmal.</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist said so today</source>
+            <comment>day_over.yes</comment>
+            <translation>Ja, meine Therapiepraxis hat das heute gesagt</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -9313,11 +9368,6 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Sie haben die Frage geschlossen, ohne zu sagen, wie es Ihnen geht. Es wurde niemand angerufen.</translation>
-        </message>
-        <message>
-            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
-            <comment>over.day_is_over</comment>
-            <translation>Ihre Übung musste heute vorzeitig enden, deshalb geht es heute nicht weiter. Ruhen Sie sich aus und üben Sie an einem anderen Tag weiter. Wenn Sie jemanden anrufen sollten, tun Sie das zuerst.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

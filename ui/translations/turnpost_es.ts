@@ -209,6 +209,11 @@
             <translation>debe ser un día como 2026-01-31</translation>
         </message>
         <message>
+            <source>{exercise} is not measured in degrees: the range is passed over</source>
+            <comment>finding.degrees_passed_over</comment>
+            <translation>{exercise} no se mide en grados: la amplitud no se tiene en cuenta</translation>
+        </message>
+        <message>
             <source>no entry is in stage {name}</source>
             <comment>finding.empty_stage</comment>
             <translation>no hay ninguna entrada en la etapa {name}</translation>
@@ -700,6 +705,11 @@
             <source>After a sudden drop of the head</source>
             <comment>After a sudden drop of the head</comment>
             <translation>Tras una bajada brusca de la cabeza</translation>
+        </message>
+        <message>
+            <source>After an end for today</source>
+            <comment>After an end for today</comment>
+            <translation>Después de un fin por hoy</translation>
         </message>
         <message>
             <source>Against the published table</source>
@@ -1550,16 +1560,6 @@
             <source>down</source>
             <comment>down</comment>
             <translation>abajo</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in a set: {said}</source>
-            <comment>dropped out of the picture in a set: {said}</comment>
-            <translation>bajó de golpe fuera de la imagen en una serie: {said}</translation>
-        </message>
-        <message>
-            <source>dropped out of the picture in {what}: {said}</source>
-            <comment>dropped out of the picture in {what}: {said}</comment>
-            <translation>bajó de golpe fuera de la imagen en {what}: {said}</translation>
         </message>
         <message>
             <source>end to end</source>
@@ -2707,6 +2707,16 @@
             <translation>tramo sin medir</translation>
         </message>
         <message>
+            <source>sudden drop of the head in a set not seen to its end: {said}</source>
+            <comment>sudden drop of the head in a set not seen to its end: {said}</comment>
+            <translation>bajada brusca de la cabeza en una serie, sin verse el final: {said}</translation>
+        </message>
+        <message>
+            <source>sudden drop of the head in {what} not seen to its end: {said}</source>
+            <comment>sudden drop of the head in {what} not seen to its end: {said}</comment>
+            <translation>bajada brusca de la cabeza en {what}, sin verse el final: {said}</translation>
+        </message>
+        <message>
             <source>sudden hearing loss</source>
             <comment>sudden hearing loss</comment>
             <translation>pérdida repentina de audición</translation>
@@ -3100,6 +3110,11 @@
             <source>went along</source>
             <comment>went along</comment>
             <translation>acompañó</translation>
+        </message>
+        <message>
+            <source>went on, as the therapist had said today</source>
+            <comment>went on, as the therapist had said today</comment>
+            <translation>siguió, como el terapeuta había dicho hoy</translation>
         </message>
         <message>
             <source>what it is counted from was never measured</source>
@@ -4863,6 +4878,46 @@
             <source>A little bigger</source>
             <comment>cue.too_small</comment>
             <translation>Un poco más amplio</translation>
+        </message>
+        <message>
+            <source>You were asked to stop for today. Please rest, and practise again another day.</source>
+            <comment>day_over</comment>
+            <translation>Se le pidió que parara por hoy. Descanse y vuelva a practicar otro día.</translation>
+        </message>
+        <message>
+            <source>Call your therapist before you practise again.</source>
+            <comment>day_over.call</comment>
+            <translation>Llame a su terapeuta antes de volver a practicar.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now: {number}.</source>
+            <comment>day_over.emergency</comment>
+            <translation>Si aún no ha llamado a emergencias, llame ahora: {number}.</translation>
+        </message>
+        <message>
+            <source>If you have not called for emergency help yet, call now.</source>
+            <comment>day_over.emergency_no_number</comment>
+            <translation>Si aún no ha llamado a emergencias, llame ahora.</translation>
+        </message>
+        <message>
+            <source>My therapist told me today that I may go on</source>
+            <comment>day_over.go_on</comment>
+            <translation>Mi terapeuta me ha dicho hoy que puedo seguir</translation>
+        </message>
+        <message>
+            <source>Did your therapist say today that you may go on?</source>
+            <comment>day_over.sure</comment>
+            <translation>¿Le ha dicho hoy su terapeuta que puede seguir?</translation>
+        </message>
+        <message>
+            <source>Your answer is kept for your therapist. Then the first questions come again.</source>
+            <comment>day_over.sure.how</comment>
+            <translation>Su respuesta se guarda para su terapeuta. Después vuelven las primeras preguntas.</translation>
+        </message>
+        <message>
+            <source>Yes, my therapist said so today</source>
+            <comment>day_over.yes</comment>
+            <translation>Sí, mi terapeuta lo ha dicho hoy</translation>
         </message>
         <message>
             <source>The sample clip can't be paused.</source>
@@ -9313,11 +9368,6 @@
             <source>You closed the question without saying how you are. Nobody has been called.</source>
             <comment>over.closed_unsaid</comment>
             <translation>Ha cerrado la pregunta sin decir cómo está. No se ha llamado a nadie.</translation>
-        </message>
-        <message>
-            <source>Your practice had to end early today, so there is no more of it today. Rest, and go on another day. If you were told to call somebody, do that first.</source>
-            <comment>over.day_is_over</comment>
-            <translation>Hoy su práctica tuvo que terminar antes de tiempo, así que por hoy no hay más. Descanse y siga otro día. Si se le dijo que llamara a alguien, hágalo primero.</translation>
         </message>
         <message>
             <source>You told of a fall. Your therapist should know before you go on.</source>

@@ -316,11 +316,27 @@ PLANNED_WORDS: dict[str, object] = {
         "turnpost",
         "Rest now. Your therapist sees how it went when you hand over your sessions.",
     ),
-    "over.day_is_over": QT_TRANSLATE_NOOP(
+    "day_over": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Your practice had to end early today, so there is no more of it today. Rest, and go on "
-        "another day. If you were told to call somebody, do that first.",
+        "You were asked to stop for today. Please rest, and practise again another day.",
     ),
+    "day_over.call": QT_TRANSLATE_NOOP(
+        "turnpost", "Call your therapist before you practise again."
+    ),
+    "day_over.emergency": QT_TRANSLATE_NOOP(
+        "turnpost", "If you have not called for emergency help yet, call now: {number}."
+    ),
+    "day_over.emergency_no_number": QT_TRANSLATE_NOOP(
+        "turnpost", "If you have not called for emergency help yet, call now."
+    ),
+    "day_over.go_on": QT_TRANSLATE_NOOP("turnpost", "My therapist told me today that I may go on"),
+    "day_over.sure": QT_TRANSLATE_NOOP(
+        "turnpost", "Did your therapist say today that you may go on?"
+    ),
+    "day_over.sure.how": QT_TRANSLATE_NOOP(
+        "turnpost", "Your answer is kept for your therapist. Then the first questions come again."
+    ),
+    "day_over.yes": QT_TRANSLATE_NOOP("turnpost", "Yes, my therapist said so today"),
     "over.stopped_unwell": QT_TRANSLATE_NOOP(
         "turnpost",
         "You felt unwell, and stopping was right. Sit down and rest. If it does not get better, "
