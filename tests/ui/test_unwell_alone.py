@@ -6,6 +6,7 @@ import json
 from typing import Any
 
 import pytest
+from PySide6.QtCore import Qt
 
 from tests.practice.test_ended_alone import alone as alone_before
 from tests.ui.fakes import FakeWorld, Make, Voice, seen
@@ -19,6 +20,7 @@ from tracker.plan.gate import EMERGENCY
 from tracker.practice.tasks import AskGate, DoSet, Over
 from ui import words
 from ui.session.flow import Phase
+from ui.session.twice import TWICE_S
 from ui.widgets.marks import Mark
 
 
@@ -347,6 +349,7 @@ def test_before_anything_is_begun_the_questions_come_too(
         person.press("u")
     else:
         person.choose(UNWELL)
+    person.choose(UNWELL)
     asked_why(person)
     assert not person.director.camera_on
     # What is kept of it is the plan's that is at hand.
@@ -361,6 +364,51 @@ def test_before_anything_is_begun_the_questions_come_too(
     assert person.director.phase == Phase.welcome and person.director.conductor is None
 
 
+BACK_AGAIN = "Pressed by mistake: go back"
+
+
+@pytest.mark.parametrize("back", ["esc", "button"])
+@pytest.mark.parametrize("where", ["welcome", "camera", "tools", "help"])
+def test_a_stray_key_before_anything_is_begun_leaves_nothing_behind(
+    make: Make, fake: FakeWorld, where: str, back: str
+) -> None:
+    """Else it would close the day of a plan, and could not be taken back."""
+    person = Person(make(), fake)
+    person.window.pages["welcome"].offer(plan_of(TURNS))
+    if where == "camera":
+        person.director.start()
+        person.measured(0.5, seen)
+    elif where == "tools":
+        person.director.open_tools()
+    elif where == "help":
+        person.window.switch_help()
+    person.settle()
+    phase = person.director.phase
+    # A hand that shakes presses it more than once.
+    person.press("u", "u")
+    page = person.window.stack.currentWidget()
+    assert page is person.window.pages["meant"] and not cut_in(person.window)
+    if back == "esc":
+        person.press(Qt.Key.Key_Escape)
+    else:
+        person.choose(BACK_AGAIN)
+    under = "welcome" if where == "help" else where
+    assert person.window.stack.currentWidget() is person.window.pages[under]
+    assert person.director.phase == phase and not fake.recordings
+    assert person.director.conductor is None and person.director.plan is None
+    assert person.director.camera_on == (where == "camera")
+
+
+def test_the_key_once_more_says_that_it_is_meant(make: Make, fake: FakeWorld) -> None:
+    person = Person(make(), fake)
+    person.settle()
+    person.press("u")
+    person.wait(TWICE_S)
+    assert not fake.recordings
+    person.press("u")
+    asked_why(person)
+
+
 @pytest.mark.parametrize("where", ["lens", "screen", "first", "first camera"])
 def test_where_measures_are_taken_and_in_the_first_steps_the_key_works(
     make: Make, fake: FakeWorld, where: str
@@ -373,7 +421,7 @@ def test_where_measures_are_taken_and_in_the_first_steps_the_key_works(
         person.director.open_tools()
         person.director.open_lens() if where == "lens" else person.director.open_screen()
     person.settle()
-    person.press("u")
+    person.press("u", ENTER)
     asked_why(person)
     assert not person.director.camera_on and not person.director.first_over
     # The first steps go on where they were, at the next start.

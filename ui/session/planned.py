@@ -154,7 +154,7 @@ class PlannedPart(MovedPart):
         # Else its time was up just before, and the answer is to nothing.
         self._follow_task()
 
-    def unwell(self) -> None:
+    def unwell(self, *, meant: bool = False) -> None:  # noqa: ARG002
         """The patient feels unwell: everything stops, and the safety questions come."""
         task, now_s = self.task, self.clock()
         if self.conductor is None or isinstance(task, Over):

@@ -1,13 +1,16 @@
 """To feel unwell outside a session of a plan: the same safety questions come as in one.
 
-Before a session begins they come in a record of the plan at hand, in which nothing was done.
+Before a session begins it is asked first whether it is meant: one stray key would close the day.
+Then they come in a record of the plan at hand, in which nothing was done.
 After a session they come in a record of their own. One that waits for a place on disk goes on
 waiting meanwhile, and is saved together with that record.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from math import nan
+from typing import Any
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import seated_starter
@@ -50,6 +53,11 @@ class UnwellPart(FirstPart):
     #: Whether it was said while the session was being saved: it is asked once that is over.
     _unwell_waits = False
 
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        #: Has it asked whether it is meant; false if that is being asked already.
+        self.ask_if_meant: Callable[[], bool] = lambda: False
+
     def _put_away(self) -> None:
         """The session that was saved is not shown any more."""
         raise NotImplementedError
@@ -69,9 +77,27 @@ class UnwellPart(FirstPart):
         """Whether a session is over that did not end with these questions."""
         return self.phase in _AFTER and not self.reported and not _was_asked(self.ended)
 
-    def unwell(self) -> None:
-        """The patient feels unwell: everything stops, and the safety questions come."""
+    @property
+    def _nothing_begun(self) -> bool:
+        """Whether nothing goes on, is about to begin, or is only just over."""
+        reads = self._history is not None or self.reading_report
+        return self.conductor is None and self.phase in _BEFORE and not reads
+
+    def _is_meant(self) -> bool:
+        """Whether it is no stray key; the key once more says so, if not from a shaking hand."""
+        if self.ask_if_meant():
+            self._unwell.happens(self.clock())
+            return False
+        return not self._unwell.just_now(self.clock())
+
+    def unwell(self, *, meant: bool = False) -> None:
+        """The patient feels unwell: everything stops, and the safety questions come.
+
+        Where nothing was begun it is asked first whether it is meant, unless that is known.
+        """
         if not self.can_be_unwell:
+            return
+        if self._nothing_begun and not (meant or self._is_meant()):
             return
         if self.conductor is not None and isinstance(self.conductor.task, Over):
             self._unwell_waits = True

@@ -9280,6 +9280,21 @@
             <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
         </message>
         <message>
+            <source>Pressed by mistake: go back</source>
+            <comment>meant.back</comment>
+            <translation>ضغطت بالخطأ: رجوع</translation>
+        </message>
+        <message>
+            <source>If so, safety questions come now, and that is all practice for today.</source>
+            <comment>meant.how</comment>
+            <translation>إن كان كذلك فستأتي الآن أسئلة السلامة، وينتهي التدرب لهذا اليوم.</translation>
+        </message>
+        <message>
+            <source>Do you feel unwell?</source>
+            <comment>meant.title</comment>
+            <translation>هل تشعر بسوء؟</translation>
+        </message>
+        <message>
             <source>The window was moved, so this is paused. Go on with Space.</source>
             <comment>moved.set</comment>
             <translation>تحركت النافذة، لذلك توقف التمرين مؤقتًا. تابع بمفتاح المسافة.</translation>

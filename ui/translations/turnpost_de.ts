@@ -9280,6 +9280,21 @@
             <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
         </message>
         <message>
+            <source>Pressed by mistake: go back</source>
+            <comment>meant.back</comment>
+            <translation>Versehentlich gedrückt: zurück</translation>
+        </message>
+        <message>
+            <source>If so, safety questions come now, and that is all practice for today.</source>
+            <comment>meant.how</comment>
+            <translation>Wenn ja, kommen jetzt Sicherheitsfragen, und das Üben ist für heute zu Ende.</translation>
+        </message>
+        <message>
+            <source>Do you feel unwell?</source>
+            <comment>meant.title</comment>
+            <translation>Fühlen Sie sich unwohl?</translation>
+        </message>
+        <message>
             <source>The window was moved, so this is paused. Go on with Space.</source>
             <comment>moved.set</comment>
             <translation>Das Fenster wurde verschoben, deshalb ist jetzt Pause. Weiter mit der Leertaste.</translation>

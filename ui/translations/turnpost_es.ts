@@ -9280,6 +9280,21 @@
             <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
         </message>
         <message>
+            <source>Pressed by mistake: go back</source>
+            <comment>meant.back</comment>
+            <translation>Lo pulsé sin querer: volver</translation>
+        </message>
+        <message>
+            <source>If so, safety questions come now, and that is all practice for today.</source>
+            <comment>meant.how</comment>
+            <translation>Si es así, ahora vienen preguntas de seguridad y la práctica termina por hoy.</translation>
+        </message>
+        <message>
+            <source>Do you feel unwell?</source>
+            <comment>meant.title</comment>
+            <translation>¿Se encuentra mal?</translation>
+        </message>
+        <message>
             <source>The window was moved, so this is paused. Go on with Space.</source>
             <comment>moved.set</comment>
             <translation>La ventana se ha movido; por eso está en pausa. Siga con Espacio.</translation>
