@@ -448,6 +448,31 @@ def test_what_was_about_to_begin_does_not(make: Make, fake: FakeWorld, begun: st
     assert person.director.conductor is asked and not person.director.reported
 
 
+@pytest.mark.parametrize("before", ["nothing", "alone", "of a plan"])
+def test_who_felt_unwell_is_led_to_the_first_page_and_not_to_practise(
+    make: Make, fake: FakeWorld, before: str
+) -> None:
+    if before == "nothing":
+        # A set-up was made, and one is back from it: what is begun later needs another.
+        person = at_choice(make, fake)
+        person.director.stop()
+        person.settle()
+        person.press("u", ENTER)
+    else:
+        person = alone(make, fake) if before == "alone" else planned(make, fake)
+        person.press("u")
+    person.none_of_these()
+    person.choose("Show what I did")
+    assert "Practise again" not in offered(person)
+    person.choose("To the first page")
+    assert person.director.phase == Phase.welcome and not person.director.camera_on
+    if before == "nothing":
+        person.director.start()
+        person.settle()
+        person.set_up()
+        assert person.director.report is not None and person.director.told.good
+
+
 def test_in_a_clip_it_does_nothing(make: Make, fake: FakeWorld) -> None:
     person = in_picture(make, fake)
     person.director.stop()

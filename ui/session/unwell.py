@@ -126,6 +126,8 @@ class UnwellPart(FirstPart):
         while self.phase in BACK:
             self.leave_tools()
         self._forget_session()
+        # The set-up went with it: where its targets were must not outlive what it found.
+        self._map = None
         self.plan = self.plan_at_hand()
 
     def _ask_alone(self) -> None:

@@ -11360,6 +11360,11 @@
             <translation>سُجل كما تقول. لم تره الكاميرا، لذلك لم يُقس شيء.</translation>
         </message>
         <message>
+            <source>To the first page</source>
+            <comment>summary.first_page</comment>
+            <translation>إلى الصفحة الأولى</translation>
+        </message>
+        <message>
             <source>Held</source>
             <comment>summary.held</comment>
             <translation>مدة الثبات</translation>

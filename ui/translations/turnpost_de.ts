@@ -11360,6 +11360,11 @@
             <translation>Notiert, wie Sie es sagen. Die Kamera hat es nicht gesehen, also ist nichts gemessen.</translation>
         </message>
         <message>
+            <source>To the first page</source>
+            <comment>summary.first_page</comment>
+            <translation>Zur ersten Seite</translation>
+        </message>
+        <message>
             <source>Held</source>
             <comment>summary.held</comment>
             <translation>Gehalten</translation>

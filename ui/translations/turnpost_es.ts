@@ -11360,6 +11360,11 @@
             <translation>Anotado tal como lo dice. La cámara no lo ha visto, así que no hay nada medido.</translation>
         </message>
         <message>
+            <source>To the first page</source>
+            <comment>summary.first_page</comment>
+            <translation>A la primera página</translation>
+        </message>
+        <message>
             <source>Held</source>
             <comment>summary.held</comment>
             <translation>Mantenido</translation>

@@ -65,6 +65,7 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.place": QT_TRANSLATE_NOOP("turnpost", "Choose another place"),
     "summary.retry": QT_TRANSLATE_NOOP("turnpost", "Try again"),
     "summary.again": QT_TRANSLATE_NOOP("turnpost", "Practise again"),
+    "summary.first_page": QT_TRANSLATE_NOOP("turnpost", "To the first page"),
     "summary.close": QT_TRANSLATE_NOOP("turnpost", "Close"),
     "summary.demo": QT_TRANSLATE_NOOP("turnpost", "This was the sample clip, not you."),
     "event.times": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
