@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from tests.practice.test_ended_alone import alone as alone_before
-from tests.ui.fakes import FakeWorld, Make, Voice, seen
+from tests.ui.fakes import PLAN, FakeWorld, Make, Voice, seen
 from tests.ui.patient import ENTER, TURNS, Person, plan_of
 from tests.ui.test_begun_from_desk import held_back
 from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup
@@ -471,6 +471,29 @@ def test_who_felt_unwell_is_led_to_the_first_page_and_not_to_practise(
         person.settle()
         person.set_up()
         assert person.director.report is not None and person.director.told.good
+
+
+@pytest.mark.parametrize("where", ["welcome", "tools", "screen"])
+@pytest.mark.parametrize("sample", [False, True])
+def test_wherever_the_button_is_in_sight_it_works(
+    make: Make, fake: FakeWorld, where: str, sample: bool
+) -> None:
+    """In the sample nobody practises: there it is not offered, and its key does nothing."""
+    person = Person(make(clip=PLAN if sample else None), fake)
+    if where != "welcome":
+        person.director.open_tools()
+    if where == "screen":
+        person.director.open_screen()
+    person.settle()
+    page: Any = person.window.stack.currentWidget()
+    assert page is person.window.pages[where]
+    assert (UNWELL in offered(person)) == (not sample and where != "screen")
+    if UNWELL in offered(person):
+        page.unwell.click()
+    else:
+        person.press("u")
+    person.settle()
+    assert person.window.covering() == ("" if sample else "meant")
 
 
 def test_in_a_clip_it_does_nothing(make: Make, fake: FakeWorld) -> None:

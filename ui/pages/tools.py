@@ -151,3 +151,6 @@ class ToolsPage(Page):
         hidden = sharing or without_camera
         if self.stored.isHidden() != hidden:
             self.stored.setVisible(not hidden)
+        unwell = self._director.can_be_unwell
+        if self.unwell.isHidden() == unwell:
+            self.unwell.setVisible(unwell)
