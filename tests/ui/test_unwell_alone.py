@@ -128,6 +128,8 @@ def test_just_after_it_the_questions_come_in_a_record_of_their_own(
     person.settle()
     found = summary_of(person)
     assert found["ended"] == "stopped_unwell" and found["exercises"] == []
+    # Who has just practised is not told that nothing was.
+    assert person.window.pages["summary"].said.text() == words.say("summary.done_before")
     # It was asked, and is not offered once more.
     assert UNWELL not in offered(person)
 
@@ -249,6 +251,14 @@ def test_after_a_planned_session_the_questions_come_in_a_record_of_its_plan(
     assert (found["ended"], found["exercises"]) == ("stopped_unwell", [])
     assert (found["plan_id"], found["person"]) == (plan.plan_id, plan.person)
     assert UNWELL not in offered(person)
+    page = person.window.pages["summary"]
+    assert page.said.text() == words.say("summary.done_before")
+    # Another time nothing may be done before it.
+    person.choose("To the first page")
+    person.press("u", ENTER)
+    person.none_of_these()
+    person.choose("Show what I did")
+    assert page.said.text() == words.say("summary.nothing_stopped")
 
 
 @pytest.mark.parametrize("by", ["key", "button"])

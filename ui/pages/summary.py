@@ -166,7 +166,8 @@ class SummaryPage(Page):
         found = {} if director.saved is None else director.saved.summary
         if director.ended != "finished":
             if director.saved is not None and not found.get("exercises"):
-                return "summary.nothing_stopped"
+                before = director.something_done
+                return "summary.done_before" if before else "summary.nothing_stopped"
             a_try = director.plan is not None and director.plan.plan_id == TRY_ID
             return "summary.try_stopped" if a_try else "summary.stopped"
         if director.plan is None:

@@ -221,6 +221,7 @@ class Director(LeavingPart):
 
     def _put_away(self) -> None:
         """The session that was saved is not shown any more."""
+        self._done_before = self.something_done
         self._recording, self.saved, self.save_error = None, None, ""
         self._saved_before = []
         self.scores, self.trouble = None, None

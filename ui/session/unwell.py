@@ -52,6 +52,8 @@ class UnwellPart(FirstPart):
     _plan_before: Plan | None = None
     #: Whether it was said while the session was being saved: it is asked once that is over.
     _unwell_waits = False
+    #: Whether something was practised, and saved, since what was before was forgotten.
+    _done_before = False
 
     def __init__(self, *args: Any, **more: Any) -> None:
         super().__init__(*args, **more)
@@ -76,6 +78,16 @@ class UnwellPart(FirstPart):
     def _just_practised(self) -> bool:
         """Whether a session is over that did not end with these questions."""
         return self.phase in _AFTER and not self.reported and not _was_asked(self.ended)
+
+    @property
+    def something_done(self) -> bool:
+        """Whether something was practised: in the session that is shown, or just before it."""
+        saved = [*self._saved_before, *([] if self.saved is None else [self.saved])]
+        return self._done_before or any(s.summary.get("exercises") for s in saved)
+
+    def _forget_session(self) -> None:
+        super()._forget_session()
+        self._done_before = False
 
     @property
     def _nothing_begun(self) -> bool:

@@ -11335,6 +11335,11 @@
             <translation>كان هذا مقطع المثال، ولم تكن أنت.</translation>
         </message>
         <message>
+            <source>What you practised before is saved, and so is what you answered.</source>
+            <comment>summary.done_before</comment>
+            <translation>ما تدربت عليه من قبل محفوظ، وكذلك ما أجبت به.</translation>
+        </message>
+        <message>
             <source>Down</source>
             <comment>summary.down</comment>
             <translation>إلى الأسفل</translation>

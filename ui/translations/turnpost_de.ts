@@ -11335,6 +11335,11 @@
             <translation>Das war der Beispielfilm, nicht Sie.</translation>
         </message>
         <message>
+            <source>What you practised before is saved, and so is what you answered.</source>
+            <comment>summary.done_before</comment>
+            <translation>Was Sie vorher geübt haben, ist gespeichert, und auch, was Sie geantwortet haben.</translation>
+        </message>
+        <message>
             <source>Down</source>
             <comment>summary.down</comment>
             <translation>Nach unten</translation>

@@ -11335,6 +11335,11 @@
             <translation>Esto era el vídeo de ejemplo, no usted.</translation>
         </message>
         <message>
+            <source>What you practised before is saved, and so is what you answered.</source>
+            <comment>summary.done_before</comment>
+            <translation>Lo que practicó antes está guardado, y también lo que ha respondido.</translation>
+        </message>
+        <message>
             <source>Down</source>
             <comment>summary.down</comment>
             <translation>Abajo</translation>

@@ -14,6 +14,9 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.nothing_stopped": QT_TRANSLATE_NOOP(
         "turnpost", "Nothing was practised this time. What you answered is saved."
     ),
+    "summary.done_before": QT_TRANSLATE_NOOP(
+        "turnpost", "What you practised before is saved, and so is what you answered."
+    ),
     "summary.finished_reported": QT_TRANSLATE_NOOP(
         "turnpost", "Noted as you say it. The camera did not see it, so nothing is measured."
     ),
