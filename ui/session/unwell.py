@@ -77,7 +77,7 @@ class UnwellPart(FirstPart):
     @property
     def _just_practised(self) -> bool:
         """Whether a session is over that did not end with these questions."""
-        return self.phase in _AFTER and not self.reported and not _was_asked(self.ended)
+        return self.phase in _AFTER and not _was_asked(self.ended)
 
     @property
     def something_done(self) -> bool:
@@ -122,6 +122,8 @@ class UnwellPart(FirstPart):
             if self.phase == Phase.summary:
                 self._keep_unsaved()
                 self._put_away()
+                # What comes is no practice that was told of, and can't be taken back with it.
+                self.reported = False
             elif self.phase in _BEFORE:
                 self._begin_nothing()
             self._ask_alone()
