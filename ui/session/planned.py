@@ -58,7 +58,7 @@ class PlannedPart(MovedPart):
     _history: Job | None = None
     #: What the session that goes on is known as, if it is the baseline.
     _as_baseline: Baseline | None = None
-    #: Whether no earlier session of the plan is known.
+    #: Whether no earlier session of the plan is known in which anything was begun.
     first_time = False
     #: Entries that were passed over and that the patient knows of.
     _told: frozenset[str] = frozenset()
@@ -107,7 +107,7 @@ class PlannedPart(MovedPart):
             self.baseline = None
         self._recording = recording
         known = history.result or []
-        self.first_time = all(s.plan_id is None for s in known)
+        self.first_time = not any(s.plan_id and s.anything_begun for s in known)
         self.conductor = Conductor(
             self.plan,
             recording,
