@@ -129,11 +129,6 @@ def opened(make: Make, fake: FakeWorld, language: str, colours: str) -> Any:
     return window
 
 
-def last_of_each(pictures: list[Any]) -> list[Any]:
-    """The picture of each state as it stands when it gives way to the next."""
-    return pictures[call.RATE - 1 :: call.RATE]
-
-
 def read_back(
     window: Any, pictures: list[Any], texts: list[Text], folder: Path, reader: str
 ) -> tuple[list[str], list[str]]:
