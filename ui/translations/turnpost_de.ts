@@ -4667,7 +4667,7 @@
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation>Zum Sitzen ein fester Stuhl. Zum Stehen eine Ecke oder Hilfe in Reichweite.</translation>
+            <translation>Zum Sitzen ein fester Stuhl. Zum Stehen: Zimmerecke oder Hilfsperson in Reichweite.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>

@@ -4667,7 +4667,7 @@
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation>Siéntese en una silla firme. De pie, tenga a mano una esquina o ayuda.</translation>
+            <translation>Siéntese en una silla firme. De pie: una esquina de la habitación o una persona cerca.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
