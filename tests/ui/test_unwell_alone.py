@@ -10,7 +10,7 @@ from PySide6.QtCore import Qt
 
 from tests.practice.test_ended_alone import alone as alone_before
 from tests.ui.fakes import PLAN, FakeWorld, Make, Voice, seen
-from tests.ui.patient import ENTER, TURNS, Person, plan_of
+from tests.ui.patient import ENTER, TURNS, Person, earlier, plan_of
 from tests.ui.test_begun_from_desk import held_back
 from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup
 from tests.ui.test_planned_pages import UNWELL, offered, said
@@ -327,7 +327,8 @@ def test_practice_alone_makes_no_later_session_of_a_plan_of_the_first(
     make: Make, fake: FakeWorld, of_plan: bool
 ) -> None:
     plan = plan_of(TURNS)
-    fake.history = [alone_before(plan_id=plan.plan_id if of_plan else None)]
+    done = earlier(plan.plan_id).exercises
+    fake.history = [alone_before(plan_id=plan.plan_id if of_plan else None, exercises=done)]
     person = Person(make(), fake)
     person.director.start_plan(plan)
     person.settle()
