@@ -17,6 +17,7 @@ from ui.pages.help import HelpPage
 from ui.pages.leave import LeavePage
 from ui.pages.lens import LensPage
 from ui.pages.mark import MarkPage
+from ui.pages.meant import MeantPage
 from ui.pages.practice import PracticePage
 from ui.pages.scores import ScoresPage
 from ui.pages.screen import ScreenPage
@@ -62,6 +63,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
     ``run`` starts work that takes long, apart from the window.
     """
     director = window.director
+    director.ask_if_meant = lambda: _lay_over(window, "meant")
     welcome = WelcomePage(
         director, window.open_plan, window.remember_starter, lambda: window.cover("stored")
     )
@@ -110,6 +112,7 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
         "summary": SummaryPage(director, window.close, hand_over.open, lambda: hand_over.plan),
         "help": HelpPage(window.switch_help),
         "leave": LeavePage(director, lambda: window.cover("")),
+        "meant": MeantPage(director, lambda: window.cover("")),
         "sound": SoundPage(director, window.settings, window.close_sound),
         "first": FirstPage(
             director,
@@ -123,6 +126,14 @@ def make_pages(window: Window, run: Runner) -> tuple[HandingOver, dict[str, QWid
             ),
         ),
     }
+
+
+def _lay_over(window: Window, name: str) -> bool:
+    """Lay a page over the one that is shown; false where it lies there already."""
+    if window.covering() == name:
+        return False
+    window.cover(name)
+    return True
 
 
 def page_now(director: Director) -> str:

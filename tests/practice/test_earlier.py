@@ -172,6 +172,13 @@ def test_what_broke_off_where_it_would_have_ended_ends_the_day(how: str, over: b
     assert earlier_of([left], DAY).day_is_over is over
 
 
+def test_a_day_on_which_nothing_was_begun_has_no_rest_to_ask_about() -> None:
+    _, first = session(0)
+    nothing = first.model_copy(update={"exercises": []})
+    assert not earlier_of([nothing], DAY + timedelta(days=1)).ask_since_last
+    assert earlier_of([first, nothing], DAY + timedelta(days=1)).ask_since_last
+
+
 def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> None:
     _, first = session(0)
     ended, stopped = session(1, [first], gate={"fall": True})

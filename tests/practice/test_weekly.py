@@ -71,6 +71,15 @@ def test_seven_calendar_days_count(after: int, due: bool) -> None:
     assert week_before([first, second], DAY + timedelta(days=7 + after)).due is due
 
 
+def test_where_nothing_was_begun_no_week_of_practice_begins() -> None:
+    """Who only answered, as one who felt unwell before it, has not practised (own rule)."""
+    unwell = session(0).model_copy(update={"exercises": []})
+    assert not week_before([unwell], DAY + timedelta(days=7)).due
+    practised = session(3)
+    assert not week_before([unwell, practised], DAY + timedelta(days=9)).due
+    assert week_before([unwell, practised], DAY + timedelta(days=10)).due
+
+
 def test_a_clock_that_ran_ahead_stops_no_questions() -> None:
     first, ahead = session(0), session(4000)
     ahead = ahead.model_copy(update={"weekly": session(7, history=[first]).weekly})

@@ -44,8 +44,20 @@ STAND = Entry(entry_id="stand", exercise="stand", seconds=10)
 SHOULDERS = Entry(entry_id="shoulders", exercise="shoulders-back", repetitions=3)
 
 
+#: Turns that were done in an earlier session.
+DONE = {
+    "exercise": "turns-on-target",
+    "entry_id": "turns",
+    "prescribed": {"posture": "sitting"},
+    "done": {"repetitions": 3, "turns": 6, "duration_s": 9.0, "measured_fraction": 1.0},
+    **dict.fromkeys(("head", "eyes", "gaze", "stillness", "symptoms")),
+    **{k: {"value": None} for k in ("clarity", "eyes_closed_fraction", "sway")},
+    **{k: [] for k in ("events", "repetitions_list", "quality", "not_measured")},
+}
+
+
 def earlier(plan_id: str, **more: Any) -> Summary:
-    """A finished session of a plan, of no day, in which nothing was done."""
+    """A finished session of a plan, of no day, in which one exercise was done."""
     return Summary.model_validate(
         {
             "format": "turnpost-session",
@@ -56,7 +68,7 @@ def earlier(plan_id: str, **more: Any) -> Summary:
             "duration_s": 60.0,
             "plan_id": plan_id,
             "setup": {},
-            "exercises": [],
+            "exercises": [DONE],
             **dict.fromkeys(("person", "started_at", "gate", "symptoms")),
             **more,
         }

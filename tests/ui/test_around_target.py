@@ -231,6 +231,29 @@ def test_after_the_set_its_figures_are_told(make: Make, fake: FakeWorld, languag
     keep(person.window, f"pages/after-a-set-{language}-200")
 
 
+def test_the_count_on_the_page_is_in_the_end_that_of_the_summary(
+    make: Make, fake: FakeWorld
+) -> None:
+    """The last repetition is under way as the set ends, and is judged while the page stands."""
+    timed = TURNS.model_copy(update={"repetitions": None, "seconds": 10, "tempo_bpm": 60})
+    person = to_the_set(make, fake, timed)
+    turned(person, 5.6)
+    person.director.set_done()
+    person.director.answer({"clarity": "clear"})
+    person.settle()
+    assert isinstance(person.director.task, Wait)
+    early = lines_of(person)
+    person.wait(2.0)
+    assert isinstance(person.director.task, Wait)
+    late = lines_of(person)
+    person.director.end_today()
+    person.settle()
+    assert person.director.saved is not None
+    (done,) = person.director.saved.summary["exercises"]
+    counted = words.say("ask.did", count=words.number(done["done"]["repetitions"]), goal="")
+    assert counted not in early and counted in late
+
+
 def test_what_the_camera_does_not_count_tells_no_count(
     begin: Callable[..., Person],
 ) -> None:

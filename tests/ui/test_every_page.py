@@ -68,6 +68,10 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     person = Person(window, fake)
     person.settle()
     yield "welcome with a plan"
+    person.press("u")
+    assert window.covering() == "meant"
+    yield "unwell, if it is meant"
+    person.press(Qt.Key.Key_Escape)
     window.expect_baseline(Baseline())
     yield "welcome before a baseline"
     window.expect_baseline(None)

@@ -119,15 +119,20 @@ def test_a_sound_that_was_not_heard_promises_nothing_either(begin: Begin) -> Non
 @pytest.mark.parametrize(
     ("been_here", "asked"),
     [
-        (False, "Did any of this start or happen not long ago?"),
-        (True, "Is any of this new since last time?"),
+        ("never", "Did any of this start or happen not long ago?"),
+        ("nothing begun", "Did any of this start or happen not long ago?"),
+        ("practised", "Is any of this new since last time?"),
     ],
 )
 def test_nobody_is_asked_about_a_last_time_that_never_was(
-    begin: Begin, fake: FakeWorld, been_here: bool, asked: str
+    begin: Begin, fake: FakeWorld, been_here: str, asked: str
 ) -> None:
     """The program's own rule; its words, since a wrong one would still be a question."""
-    fake.history += [week_ago("another plan"), *([week_ago("p1")] if been_here else [])]
+    fake.history.append(week_ago("another plan"))
+    if been_here != "never":
+        fake.history.append(week_ago("p1"))
+    if been_here == "nothing begun":
+        fake.history[-1].exercises.clear()
     person = begin(plan_of(TURNS))
     page: Any = person.window.pages["gate"]
     assert person.window.stack.currentWidget() is page and page.question.text() == asked

@@ -14,6 +14,7 @@ from tests.ui.fakes import FakeWorld, Make
 from tests.ui.patient import ENTER, STAND, TURNS, Person, plan_of
 from tracker.errors import RunError
 from tracker.handover.sent import remember
+from tracker.practice.tasks import AskGate
 from tracker.session.flags import REPORTED
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import load_summary
@@ -63,6 +64,30 @@ def test_a_second_press_takes_it_back(make: Make, fake: FakeWorld) -> None:
     assert not person.window.pages["summary"].take_back.isVisible()
     person.director.take_report_back()
     assert fake.forgotten == [folder]
+
+
+@pytest.mark.parametrize("by", ["key", "button"])
+def test_who_has_told_of_it_may_feel_unwell_too(make: Make, fake: FakeWorld, by: str) -> None:
+    """The help says "at any time"; who has just practised without the laptop needs it no less."""
+    person = offered(make, fake)
+    person.choose("I practised without the laptop")
+    told = person.director.saved
+    assert told is not None
+    if by == "key":
+        person.press("u")
+    else:
+        person.choose("I feel unwell (U)")
+    task = person.director.task
+    assert isinstance(task, AskGate) and task.because == "unwell"
+    person.none_of_these()
+    person.choose("Show what I did")
+    # What was told of stays, and the record of the questions is none that was told.
+    assert not fake.forgotten and (told.folder / SUMMARY_NAME).exists()
+    found = load_summary(person.director.saved.folder / SUMMARY_NAME)
+    assert (found.ended, found.plan_id) == ("stopped_unwell", "p1")
+    page = person.window.pages["summary"]
+    assert page.said.text() == words.say("summary.done_before")
+    assert not page.take_back.isVisible()
 
 
 @pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space])

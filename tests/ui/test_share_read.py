@@ -23,7 +23,10 @@ from ui.share import Board, Sides, board_of
 #: What the reader of pictures calls the languages that it reads by lines, and of how many states
 #: one is read: all in two of them, a third in the other, whose layout is the same.
 READ_AS = {"en": ("eng", 1), "de": ("deu", 1), "es": ("spa", 3)}
-#: Least share of the characters that is right, by what a call does to the window.
+#: Least share of the figures that is right in any call (own choice: one read wrong is believed,
+#: while a word with a wrong letter is still read).
+FIGURES = 0.99
+#: Least share of the characters of words that is right, by what a call does to the window.
 CALLS = [((1280, 720), 500_000, 0.99, "light"), ((640, 360), 250_000, 0.95, "dark")]
 MISSING = "tesseract or one of its languages is missing; ui/start.py test installs it"
 _ALL = ("dizziness", "nausea", "unsteadiness")
@@ -129,11 +132,6 @@ def opened(make: Make, fake: FakeWorld, language: str, colours: str) -> Any:
     return window
 
 
-def last_of_each(pictures: list[Any]) -> list[Any]:
-    """The picture of each state as it stands when it gives way to the next."""
-    return pictures[call.RATE - 1 :: call.RATE]
-
-
 def read_back(
     window: Any, pictures: list[Any], texts: list[Text], folder: Path, reader: str
 ) -> tuple[list[str], list[str]]:
@@ -185,9 +183,9 @@ def test_a_call_can_be_read(
     # Read in vain would count as right.
     assert length(figures) > 20 * len(shown) and length(told) > 90 * len(shown)
     found = read_back(window, received, texts, tmp_path, reader)
-    for wanted, read in zip((figures, told), found, strict=True):
+    for wanted, read, right in zip((figures, told), found, (FIGURES, least), strict=True):
         wrong, misread = wrong_of(wanted, read)
-        assert 1 - wrong / length(wanted) >= least, (wrong, length(wanted), misread)
+        assert 1 - wrong / length(wanted) >= right, (wrong, length(wanted), misread)
 
 
 @pytest.mark.slow
@@ -220,7 +218,7 @@ def test_a_call_in_arabic_can_be_read(
     read, after = read_back(window, received, texts, tmp_path, "ara")
     before, after = ([call.plain_arabic(text) for text in t] for t in (before, after))
     wrong, misread = wrong_of(figures, read)
-    assert 1 - wrong / length(figures) >= least, (wrong, length(figures), misread)
+    assert 1 - wrong / length(figures) >= FIGURES, (wrong, length(figures), misread)
     # So that what the call takes is not taken of nothing.
     unread, _ = wrong_of(told, before)
     assert length(told) > 90 * len(shown) and unread <= 0.05 * length(told)

@@ -31,6 +31,7 @@ from ui.session.flow import Dose, Phase
 from ui.settings import Settings
 from ui.setup.lens_store import camera_key, keep_lens, keep_mark, load_lens, load_mark
 from ui.setup.lens_work import Stage
+from ui.widgets.basic import Words
 
 MEASURED = Lens(44.0, "paper", 1.2, 640 / 480)
 
@@ -222,6 +223,18 @@ def test_what_is_known_of_the_camera_is_said_before_anything_is_opened(
     window.director.open_tools()
     window.refresh()
     assert "44" in window.pages["tools"].camera.text() and not fake.services
+
+
+def test_what_becomes_of_pictures_and_results_stands_beside_the_way_to_them(make: Make) -> None:
+    """The first page has no room for it where there is a plan; here it is said to everybody."""
+    window = make()
+    window.director.open_tools()
+    window.refresh()
+    page = window.pages["tools"]
+    said = [w for w in page.findChildren(Words) if w.text() == words.say("privacy")]
+    assert len(said) == 1 and said[0].isVisible() and page.stored.isVisible()
+    beside = said[0].geometry().center().y() - page.stored.geometry().center().y()
+    assert abs(beside) < page.stored.height()
 
 
 def test_the_demo_has_no_camera_to_measure(make: Make) -> None:

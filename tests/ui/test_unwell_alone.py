@@ -6,10 +6,11 @@ import json
 from typing import Any
 
 import pytest
+from PySide6.QtCore import Qt
 
 from tests.practice.test_ended_alone import alone as alone_before
-from tests.ui.fakes import FakeWorld, Make, Voice, seen
-from tests.ui.patient import ENTER, TURNS, Person, plan_of
+from tests.ui.fakes import PLAN, FakeWorld, Make, Voice, seen
+from tests.ui.patient import ENTER, TURNS, Person, earlier, plan_of
 from tests.ui.test_begun_from_desk import held_back
 from tests.ui.test_camera_lost_alone import alone, at_choice, in_picture, in_setup
 from tests.ui.test_planned_pages import UNWELL, offered, said
@@ -19,6 +20,7 @@ from tracker.plan.gate import EMERGENCY
 from tracker.practice.tasks import AskGate, DoSet, Over
 from ui import words
 from ui.session.flow import Phase
+from ui.session.twice import TWICE_S
 from ui.widgets.marks import Mark
 
 
@@ -126,6 +128,8 @@ def test_just_after_it_the_questions_come_in_a_record_of_their_own(
     person.settle()
     found = summary_of(person)
     assert found["ended"] == "stopped_unwell" and found["exercises"] == []
+    # Who has just practised is not told that nothing was.
+    assert person.window.pages["summary"].said.text() == words.say("summary.done_before")
     # It was asked, and is not offered once more.
     assert UNWELL not in offered(person)
 
@@ -247,6 +251,14 @@ def test_after_a_planned_session_the_questions_come_in_a_record_of_its_plan(
     assert (found["ended"], found["exercises"]) == ("stopped_unwell", [])
     assert (found["plan_id"], found["person"]) == (plan.plan_id, plan.person)
     assert UNWELL not in offered(person)
+    page = person.window.pages["summary"]
+    assert page.said.text() == words.say("summary.done_before")
+    # Another time nothing may be done before it.
+    person.choose("To the first page")
+    person.press("u", ENTER)
+    person.none_of_these()
+    person.choose("Show what I did")
+    assert page.said.text() == words.say("summary.nothing_stopped")
 
 
 @pytest.mark.parametrize("by", ["key", "button"])
@@ -315,7 +327,8 @@ def test_practice_alone_makes_no_later_session_of_a_plan_of_the_first(
     make: Make, fake: FakeWorld, of_plan: bool
 ) -> None:
     plan = plan_of(TURNS)
-    fake.history = [alone_before(plan_id=plan.plan_id if of_plan else None)]
+    done = earlier(plan.plan_id).exercises
+    fake.history = [alone_before(plan_id=plan.plan_id if of_plan else None, exercises=done)]
     person = Person(make(), fake)
     person.director.start_plan(plan)
     person.settle()
@@ -347,6 +360,7 @@ def test_before_anything_is_begun_the_questions_come_too(
         person.press("u")
     else:
         person.choose(UNWELL)
+    person.choose(UNWELL)
     asked_why(person)
     assert not person.director.camera_on
     # What is kept of it is the plan's that is at hand.
@@ -361,6 +375,51 @@ def test_before_anything_is_begun_the_questions_come_too(
     assert person.director.phase == Phase.welcome and person.director.conductor is None
 
 
+BACK_AGAIN = "Pressed by mistake: go back"
+
+
+@pytest.mark.parametrize("back", ["esc", "button"])
+@pytest.mark.parametrize("where", ["welcome", "camera", "tools", "help"])
+def test_a_stray_key_before_anything_is_begun_leaves_nothing_behind(
+    make: Make, fake: FakeWorld, where: str, back: str
+) -> None:
+    """Else it would close the day of a plan, and could not be taken back."""
+    person = Person(make(), fake)
+    person.window.pages["welcome"].offer(plan_of(TURNS))
+    if where == "camera":
+        person.director.start()
+        person.measured(0.5, seen)
+    elif where == "tools":
+        person.director.open_tools()
+    elif where == "help":
+        person.window.switch_help()
+    person.settle()
+    phase = person.director.phase
+    # A hand that shakes presses it more than once.
+    person.press("u", "u")
+    page = person.window.stack.currentWidget()
+    assert page is person.window.pages["meant"] and not cut_in(person.window)
+    if back == "esc":
+        person.press(Qt.Key.Key_Escape)
+    else:
+        person.choose(BACK_AGAIN)
+    under = "welcome" if where == "help" else where
+    assert person.window.stack.currentWidget() is person.window.pages[under]
+    assert person.director.phase == phase and not fake.recordings
+    assert person.director.conductor is None and person.director.plan is None
+    assert person.director.camera_on == (where == "camera")
+
+
+def test_the_key_once_more_says_that_it_is_meant(make: Make, fake: FakeWorld) -> None:
+    person = Person(make(), fake)
+    person.settle()
+    person.press("u")
+    person.wait(TWICE_S)
+    assert not fake.recordings
+    person.press("u")
+    asked_why(person)
+
+
 @pytest.mark.parametrize("where", ["lens", "screen", "first", "first camera"])
 def test_where_measures_are_taken_and_in_the_first_steps_the_key_works(
     make: Make, fake: FakeWorld, where: str
@@ -373,7 +432,7 @@ def test_where_measures_are_taken_and_in_the_first_steps_the_key_works(
         person.director.open_tools()
         person.director.open_lens() if where == "lens" else person.director.open_screen()
     person.settle()
-    person.press("u")
+    person.press("u", ENTER)
     asked_why(person)
     assert not person.director.camera_on and not person.director.first_over
     # The first steps go on where they were, at the next start.
@@ -398,6 +457,54 @@ def test_what_was_about_to_begin_does_not(make: Make, fake: FakeWorld, begun: st
     person.settle()
     asked_why(person)
     assert person.director.conductor is asked and not person.director.reported
+
+
+@pytest.mark.parametrize("before", ["nothing", "alone", "of a plan"])
+def test_who_felt_unwell_is_led_to_the_first_page_and_not_to_practise(
+    make: Make, fake: FakeWorld, before: str
+) -> None:
+    if before == "nothing":
+        # A set-up was made, and one is back from it: what is begun later needs another.
+        person = at_choice(make, fake)
+        person.director.stop()
+        person.settle()
+        person.press("u", ENTER)
+    else:
+        person = alone(make, fake) if before == "alone" else planned(make, fake)
+        person.press("u")
+    person.none_of_these()
+    person.choose("Show what I did")
+    assert "Practise again" not in offered(person)
+    person.choose("To the first page")
+    assert person.director.phase == Phase.welcome and not person.director.camera_on
+    if before == "nothing":
+        person.director.start()
+        person.settle()
+        person.set_up()
+        assert person.director.report is not None and person.director.told.good
+
+
+@pytest.mark.parametrize("where", ["welcome", "tools", "screen"])
+@pytest.mark.parametrize("sample", [False, True])
+def test_wherever_the_button_is_in_sight_it_works(
+    make: Make, fake: FakeWorld, where: str, sample: bool
+) -> None:
+    """In the sample nobody practises: there it is not offered, and its key does nothing."""
+    person = Person(make(clip=PLAN if sample else None), fake)
+    if where != "welcome":
+        person.director.open_tools()
+    if where == "screen":
+        person.director.open_screen()
+    person.settle()
+    page: Any = person.window.stack.currentWidget()
+    assert page is person.window.pages[where]
+    assert (UNWELL in offered(person)) == (not sample and where != "screen")
+    if UNWELL in offered(person):
+        page.unwell.click()
+    else:
+        person.press("u")
+    person.settle()
+    assert person.window.covering() == ("" if sample else "meant")
 
 
 def test_in_a_clip_it_does_nothing(make: Make, fake: FakeWorld) -> None:

@@ -11,7 +11,7 @@ import pytest
 
 from calibration.parts import on_wall
 from tests.ui.fakes import FakeWorld, answer_fit, seen
-from tests.ui.patient import ENTER, TURNS, Person, earlier, plan_of
+from tests.ui.patient import DONE, ENTER, TURNS, Person, earlier, plan_of
 from tests.ui.pictures import keep
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.plan.asked import asked_of
@@ -218,15 +218,9 @@ def test_what_was_given_last_time_is_confirmed_with_one_key(
     begin: Begin, fake: FakeWorld, still: bool
 ) -> None:
     wall = {"distance_mm": 1600.0, "spacing_mm": 500.0, "above_mm": 90.0, "right_mm": 0.0}
-    done = {
-        "exercise": "eyes-side-to-side",
-        "entry_id": "jumps",
-        "prescribed": {"posture": "sitting", "wall": wall},
-        "done": {"repetitions": 3, "turns": 6, "duration_s": 9.0, "measured_fraction": 1.0},
-        **dict.fromkeys(("head", "eyes", "gaze", "stillness", "symptoms")),
-        **{k: {"value": None} for k in ("clarity", "eyes_closed_fraction", "sway")},
-        **{k: [] for k in ("events", "repetitions_list", "quality", "not_measured")},
-    }
+    prescribed = {"posture": "sitting", "wall": wall}
+    turns = {"exercise": "eyes-side-to-side", "entry_id": "jumps", "prescribed": prescribed}
+    done = {**DONE, **turns}
     before = f"{date.today() - timedelta(days=1)}T09:00:00"
     fake.history = [earlier("p1", started_at=before, exercises=[done])]
     person = begin(plan_of(OPEN))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from itertools import count
+from itertools import count, cycle
 from typing import Any
 
 import pytest
@@ -80,9 +80,13 @@ class Whole:
         self.cut += [f"{name}: {text}" for text in cut_in(window)]
 
 
+#: Each language in the text size in which the real measuring does not go through it
+#: (``test_language_chosen.py``), so that both sizes of all are walked in every run.
+OTHER_SIZES = list(zip(CODES, cycle((200, 100)), strict=False))
+
+
 @pytest.mark.slow
-@pytest.mark.parametrize("percent", [100, 200])
-@pytest.mark.parametrize("language", CODES)
+@pytest.mark.parametrize(("language", "percent"), OTHER_SIZES)
 def test_by_keys_alone_from_the_first_start_to_a_saved_session(
     make: Make, fake: FakeWorld, clip: list[Sample], language: str, percent: int
 ) -> None:

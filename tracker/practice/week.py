@@ -69,8 +69,9 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
     Notes
     -----
     Seven days count from the last time that somebody was asked, answered or not, and
-    before there was one from the first session of a plan: with the therapist, before it, falls and
-    medicines were talked about (common practice), and "changed" needs a day since when.
+    before there was one from the first session of a plan in which anything was begun: with the
+    therapist, before it, falls and medicines were talked about (common practice), and "changed"
+    needs a day since when.
     Sessions dated ahead, by a clock that was wrong, count for nothing; nor does a try of
     the program, which must not take the place of a session in which falls are asked about,
     nor practice outside a plan: a fall that was told there may be another's, and whoever tells
@@ -87,8 +88,12 @@ def week_before(history: Sequence[Summary], today: date) -> Week:
 
 def _is_due(past: Sequence[_Dated], today: date, question: str) -> bool:
     asked = [day for day, s in past if _was_asked(s, question)]
-    since = max(asked) if asked else min((day for day, _ in past), default=None)
+    since = max(asked) if asked else min(_practised(past), default=None)
     return since is not None and (today - since).days >= EVERY_DAYS
+
+
+def _practised(past: Sequence[_Dated]) -> list[date]:
+    return [day for day, s in past if s.anything_begun]
 
 
 def _heard_of(past: Sequence[_Dated], today: date) -> bool:

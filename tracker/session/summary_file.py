@@ -236,6 +236,11 @@ class Summary(_Part):
     allowed_today: bool = False
     baseline: bool = False
 
+    @property
+    def anything_begun(self) -> bool:
+        """Whether anything was begun: without it the person has not practised, only answered."""
+        return bool(self.exercises)
+
 
 def schema() -> dict[str, Any]:
     """JSON Schema of the summary."""

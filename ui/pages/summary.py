@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
+from tracker.plan.unlocking import ENDED_BADLY
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session.flow import Director
-from ui.widgets.basic import Button, Page, Words
+from ui.widgets.basic import Button, Page, Words, relabel
 from ui.widgets.leave import unwell_button
 from ui.widgets.paths import shown_path
 from ui.widgets.posts import Posts
@@ -116,6 +117,9 @@ class SummaryPage(Page):
         ):
             if button.isHidden() == on:
                 button.setVisible(on)
+        # Who was told that it is all for today is not asked to practise in the next breath.
+        over = director.ended in ENDED_BADLY
+        relabel(self.again, words.say("summary.first_page" if over else "summary.again"))
         why = director.keep_error
         said = words.say("summary.not_kept", why=words.told(why)) if why else ""
         if director.take_back_error:
@@ -162,7 +166,8 @@ class SummaryPage(Page):
         found = {} if director.saved is None else director.saved.summary
         if director.ended != "finished":
             if director.saved is not None and not found.get("exercises"):
-                return "summary.nothing_stopped"
+                before = director.something_done
+                return "summary.done_before" if before else "summary.nothing_stopped"
             a_try = director.plan is not None and director.plan.plan_id == TRY_ID
             return "summary.try_stopped" if a_try else "summary.stopped"
         if director.plan is None:

@@ -17,6 +17,7 @@ from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
+from ui.widgets.privacy import PrivacyRow
 
 
 def say_lens(director: Director) -> str:
@@ -69,8 +70,8 @@ class ToolsPage(Page):
         self.hand_over.clicked.connect(hand_over)
         self.help = Button(words.say("help.open"))
         self.help.clicked.connect(show_help)
-        self.stored = Button(words.say("stored.open"))
-        self.stored.clicked.connect(show_stored)
+        self._privacy = PrivacyRow(show_stored)
+        self.stored = self._privacy.stored
         self.baseline = Button(words.say("tools.baseline"))
         self.baseline.clicked.connect(self._ask_baseline)
         self.ask = Words(words.say("baseline.ask"), "lead", bold=True)
@@ -81,7 +82,7 @@ class ToolsPage(Page):
         # What is seldom needed may lie below; the way back has to be in sight.
         seldom = QWidget()
         row = FlowRow(seldom)
-        ways = (self.first, self.help, self.stored, self.review, self.edit, self.baseline)
+        ways = (self.first, self.help, self.review, self.edit, self.baseline)
         for button in ways:
             row.addWidget(button)
         policy = seldom.sizePolicy()
@@ -89,6 +90,7 @@ class ToolsPage(Page):
         seldom.setSizePolicy(policy)
         self.body.addSpacing(theme.S)
         self.body.addWidget(seldom)
+        self.body.addLayout(self._privacy)
         self.body.addWidget(self.ask)
         self.body.addStretch(1)
         usual = (self.lens, self.measure_screen, self.hand_over, self.back)
@@ -99,6 +101,11 @@ class ToolsPage(Page):
             self.buttons.addWidget(button)
         for part in (self.ask, self.no, self.yes):
             part.hide()
+
+    def set_percent(self, percent: int) -> None:
+        """Large words need the whole width."""
+        super().set_percent(percent)
+        self._privacy.set_percent(percent)
 
     def enter(self) -> None:
         """The page comes to the front; nothing is asked any more."""
@@ -151,3 +158,6 @@ class ToolsPage(Page):
         hidden = sharing or without_camera
         if self.stored.isHidden() != hidden:
             self.stored.setVisible(not hidden)
+        unwell = self._director.can_be_unwell
+        if self.unwell.isHidden() == unwell:
+            self.unwell.setVisible(unwell)

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QBoxLayout, QFileDialog, QWidget
+from PySide6.QtWidgets import QFileDialog, QWidget
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import SEATED_ID, seated_starter
@@ -15,6 +14,7 @@ from ui.session.flow import Director
 from ui.widgets.basic import Button, Page, Rule, Words, relabel
 from ui.widgets.flow import FlowRow
 from ui.widgets.leave import unwell_button
+from ui.widgets.privacy import PrivacyRow
 from ui.widgets.recovery_note import RecoveryNote
 
 CAUTIONS = ("caution.therapist", "caution.fall", "caution.stop")
@@ -60,13 +60,8 @@ class WelcomePage(Page):
             self.body.addWidget(Words(words.say(key)))
         self.body.addWidget(Rule(Words(words.say("caution.help"), bold=True)))
         self.body.addSpacing(theme.S)
-        self.stored = Button(words.say("stored.open"))
-        self.stored.clicked.connect(lambda: show_stored())
-        self._private = Words(words.say("privacy"), soft=True)
-        self._privacy = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._privacy.setSpacing(theme.M)
-        self._privacy.addWidget(self._private, 1)
-        self._privacy.addWidget(self.stored, 0, Qt.AlignmentFlag.AlignLeft)
+        self._privacy = PrivacyRow(show_stored)
+        self._private, self.stored = self._privacy.said, self._privacy.stored
         self.body.addLayout(self._privacy)
         self.body.addSpacing(theme.S)
         # Not among the ways on: what is read before practising must have its room.
@@ -119,10 +114,9 @@ class WelcomePage(Page):
             self.buttons.addWidget(button)
 
     def set_percent(self, percent: int) -> None:
-        """Large words leave no room for a button beside them."""
+        """Large words need the whole width."""
         super().set_percent(percent)
-        way = QBoxLayout.Direction
-        self._privacy.setDirection(way.LeftToRight if percent <= 125 else way.TopToBottom)
+        self._privacy.set_percent(percent)
 
     def offer(self, plan: Plan) -> None:
         """A plan can be practised."""
@@ -220,7 +214,7 @@ class WelcomePage(Page):
             (self.not_baseline, together),
             (self.practise, planned),
             (self.report, planned and not together),
-            # Where there is a plan both stand on the page of tools, and the cautions need the room.
+            # With a plan the cautions need the room: both stand on the page of tools in any case.
             (self._private, not planned),
             # Who tries the sample is not to delete what is somebody's.
             (self.stored, not planned and not demo and not self._director.sharing),

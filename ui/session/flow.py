@@ -9,6 +9,7 @@ job beside the window.
 from __future__ import annotations
 
 from calibration.parts import part_of
+from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.tasks import DoSet
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
@@ -185,10 +186,10 @@ class Director(LeavingPart):
             self._enter(Phase.welcome)
 
     def again(self) -> None:
-        """From the summary: once more."""
+        """From the summary: once more; to the first page where it was all for today."""
         if self.phase != Phase.summary or self.unsaved:
             return
-        if self.plan is not None:
+        if self.plan is not None or self.ended in ENDED_BADLY:
             self.leave_summary()
             return
         self._put_away()
@@ -220,6 +221,7 @@ class Director(LeavingPart):
 
     def _put_away(self) -> None:
         """The session that was saved is not shown any more."""
+        self._done_before = self.something_done
         self._recording, self.saved, self.save_error = None, None, ""
         self._saved_before = []
         self.scores, self.trouble = None, None

@@ -256,6 +256,7 @@ class SetPart(PlacePart):
         self._watch_body(None)
         self.guiding = None
         now_s, entry = self.now_s, self.entry
+        self._telling = []
         if entry is not None and entry.exercise.counted and not self.count_lost:
             told, goal = self._told_of, entry.repetitions
             # It takes no more.

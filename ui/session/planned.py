@@ -57,7 +57,7 @@ class PlannedPart(MovedPart):
     _history: Job | None = None
     #: What the session that goes on is known as, if it is the baseline.
     _as_baseline: Baseline | None = None
-    #: Whether no earlier session of the plan is known.
+    #: Whether no earlier session of the plan is known in which anything was begun.
     first_time = False
     #: Entries that were passed over and that the patient knows of.
     _told: frozenset[str] = frozenset()
@@ -106,7 +106,7 @@ class PlannedPart(MovedPart):
             self.baseline = None
         self._recording = recording
         known = history.result or []
-        self.first_time = all(s.plan_id is None for s in known)
+        self.first_time = not any(s.plan_id and s.anything_begun for s in known)
         self.conductor = Conductor(
             self.plan,
             recording,
@@ -153,7 +153,7 @@ class PlannedPart(MovedPart):
         # Else its time was up just before, and the answer is to nothing.
         self._follow_task()
 
-    def unwell(self) -> None:
+    def unwell(self, *, meant: bool = False) -> None:  # noqa: ARG002
         """The patient feels unwell: everything stops, and the safety questions come."""
         task, now_s = self.task, self.clock()
         if self.conductor is None or isinstance(task, Over):

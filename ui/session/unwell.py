@@ -1,13 +1,16 @@
 """To feel unwell outside a session of a plan: the same safety questions come as in one.
 
-Before a session begins they come in a record of the plan at hand, in which nothing was done.
+Before a session begins it is asked first whether it is meant: one stray key would close the day.
+Then they come in a record of the plan at hand, in which nothing was done.
 After a session they come in a record of their own. One that waits for a place on disk goes on
 waiting meanwhile, and is saved together with that record.
 """
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from math import nan
+from typing import Any
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import seated_starter
@@ -49,6 +52,13 @@ class UnwellPart(FirstPart):
     _plan_before: Plan | None = None
     #: Whether it was said while the session was being saved: it is asked once that is over.
     _unwell_waits = False
+    #: Whether something was practised, and saved, since what was before was forgotten.
+    _done_before = False
+
+    def __init__(self, *args: Any, **more: Any) -> None:
+        super().__init__(*args, **more)
+        #: Has it asked whether it is meant; false if that is being asked already.
+        self.ask_if_meant: Callable[[], bool] = lambda: False
 
     def _put_away(self) -> None:
         """The session that was saved is not shown any more."""
@@ -67,11 +77,39 @@ class UnwellPart(FirstPart):
     @property
     def _just_practised(self) -> bool:
         """Whether a session is over that did not end with these questions."""
-        return self.phase in _AFTER and not self.reported and not _was_asked(self.ended)
+        return self.phase in _AFTER and not _was_asked(self.ended)
 
-    def unwell(self) -> None:
-        """The patient feels unwell: everything stops, and the safety questions come."""
+    @property
+    def something_done(self) -> bool:
+        """Whether something was practised: in the session that is shown, or just before it."""
+        saved = [*self._saved_before, *([] if self.saved is None else [self.saved])]
+        return self._done_before or any(s.summary.get("exercises") for s in saved)
+
+    def _forget_session(self) -> None:
+        super()._forget_session()
+        self._done_before = False
+
+    @property
+    def _nothing_begun(self) -> bool:
+        """Whether nothing goes on, is about to begin, or is only just over."""
+        reads = self._history is not None or self.reading_report
+        return self.conductor is None and self.phase in _BEFORE and not reads
+
+    def _is_meant(self) -> bool:
+        """Whether it is no stray key; the key once more says so, if not from a shaking hand."""
+        if self.ask_if_meant():
+            self._unwell.happens(self.clock())
+            return False
+        return not self._unwell.just_now(self.clock())
+
+    def unwell(self, *, meant: bool = False) -> None:
+        """The patient feels unwell: everything stops, and the safety questions come.
+
+        Where nothing was begun it is asked first whether it is meant, unless that is known.
+        """
         if not self.can_be_unwell:
+            return
+        if self._nothing_begun and not (meant or self._is_meant()):
             return
         if self.conductor is not None and isinstance(self.conductor.task, Over):
             self._unwell_waits = True
@@ -84,6 +122,8 @@ class UnwellPart(FirstPart):
             if self.phase == Phase.summary:
                 self._keep_unsaved()
                 self._put_away()
+                # What comes is no practice that was told of, and can't be taken back with it.
+                self.reported = False
             elif self.phase in _BEFORE:
                 self._begin_nothing()
             self._ask_alone()
@@ -100,6 +140,8 @@ class UnwellPart(FirstPart):
         while self.phase in BACK:
             self.leave_tools()
         self._forget_session()
+        # The set-up went with it: where its targets were must not outlive what it found.
+        self._map = None
         self.plan = self.plan_at_hand()
 
     def _ask_alone(self) -> None:

@@ -9340,6 +9340,21 @@
             <translation>أدخل أولًا الطولين كما يقيسهما شريط القياس.</translation>
         </message>
         <message>
+            <source>Pressed by mistake: go back</source>
+            <comment>meant.back</comment>
+            <translation>ضغطت بالخطأ: رجوع</translation>
+        </message>
+        <message>
+            <source>If so, safety questions come now, and that is all practice for today.</source>
+            <comment>meant.how</comment>
+            <translation>إن كان كذلك فستأتي الآن أسئلة السلامة، وينتهي التدرب لهذا اليوم.</translation>
+        </message>
+        <message>
+            <source>Do you feel unwell?</source>
+            <comment>meant.title</comment>
+            <translation>هل تشعر بسوء؟</translation>
+        </message>
+        <message>
             <source>The window was moved, so this is paused. Go on with Space.</source>
             <comment>moved.set</comment>
             <translation>تحركت النافذة، لذلك توقف التمرين مؤقتًا. تابع بمفتاح المسافة.</translation>
@@ -11375,6 +11390,11 @@
             <translation>كان هذا مقطع المثال، ولم تكن أنت.</translation>
         </message>
         <message>
+            <source>What you practised before is saved, and so is what you answered.</source>
+            <comment>summary.done_before</comment>
+            <translation>ما تدربت عليه من قبل محفوظ، وكذلك ما أجبت به.</translation>
+        </message>
+        <message>
             <source>Down</source>
             <comment>summary.down</comment>
             <translation>إلى الأسفل</translation>
@@ -11398,6 +11418,11 @@
             <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
             <comment>summary.finished_reported</comment>
             <translation>سُجل كما تقول. لم تره الكاميرا، لذلك لم يُقس شيء.</translation>
+        </message>
+        <message>
+            <source>To the first page</source>
+            <comment>summary.first_page</comment>
+            <translation>إلى الصفحة الأولى</translation>
         </message>
         <message>
             <source>Held</source>

@@ -4682,7 +4682,7 @@
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation>Zum Sitzen ein fester Stuhl. Zum Stehen eine Ecke oder Hilfe in Reichweite.</translation>
+            <translation>Zum Sitzen ein fester Stuhl. Zum Stehen: Zimmerecke oder Hilfsperson in Reichweite.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
@@ -9340,6 +9340,21 @@
             <translation>Geben Sie zuerst beide Längen an, mit dem Maßband gemessen.</translation>
         </message>
         <message>
+            <source>Pressed by mistake: go back</source>
+            <comment>meant.back</comment>
+            <translation>Versehentlich gedrückt: zurück</translation>
+        </message>
+        <message>
+            <source>If so, safety questions come now, and that is all practice for today.</source>
+            <comment>meant.how</comment>
+            <translation>Wenn ja, kommen jetzt Sicherheitsfragen, und das Üben ist für heute zu Ende.</translation>
+        </message>
+        <message>
+            <source>Do you feel unwell?</source>
+            <comment>meant.title</comment>
+            <translation>Fühlen Sie sich unwohl?</translation>
+        </message>
+        <message>
             <source>The window was moved, so this is paused. Go on with Space.</source>
             <comment>moved.set</comment>
             <translation>Das Fenster wurde verschoben, deshalb ist jetzt Pause. Weiter mit der Leertaste.</translation>
@@ -11375,6 +11390,11 @@
             <translation>Das war der Beispielfilm, nicht Sie.</translation>
         </message>
         <message>
+            <source>What you practised before is saved, and so is what you answered.</source>
+            <comment>summary.done_before</comment>
+            <translation>Was Sie vorher geübt haben, ist gespeichert, und auch, was Sie geantwortet haben.</translation>
+        </message>
+        <message>
             <source>Down</source>
             <comment>summary.down</comment>
             <translation>Nach unten</translation>
@@ -11398,6 +11418,11 @@
             <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
             <comment>summary.finished_reported</comment>
             <translation>Notiert, wie Sie es sagen. Die Kamera hat es nicht gesehen, also ist nichts gemessen.</translation>
+        </message>
+        <message>
+            <source>To the first page</source>
+            <comment>summary.first_page</comment>
+            <translation>Zur ersten Seite</translation>
         </message>
         <message>
             <source>Held</source>

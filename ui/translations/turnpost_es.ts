@@ -4682,7 +4682,7 @@
         <message>
             <source>Sit on a firm chair. To stand, have a corner or a helper within reach.</source>
             <comment>caution.fall</comment>
-            <translation>Siéntese en una silla firme. De pie, tenga a mano una esquina o ayuda.</translation>
+            <translation>Siéntese en una silla firme. De pie: una esquina de la habitación o una persona cerca.</translation>
         </message>
         <message>
             <source>Call for emergency help at once for a sudden bad headache, double vision, trouble speaking or swallowing, weakness or numbness, not being able to stand or walk, fainting, chest pain, or sudden loss of hearing.</source>
@@ -9340,6 +9340,21 @@
             <translation>Indique primero las dos medidas, tomadas con la cinta.</translation>
         </message>
         <message>
+            <source>Pressed by mistake: go back</source>
+            <comment>meant.back</comment>
+            <translation>Lo pulsé sin querer: volver</translation>
+        </message>
+        <message>
+            <source>If so, safety questions come now, and that is all practice for today.</source>
+            <comment>meant.how</comment>
+            <translation>Si es así, ahora vienen preguntas de seguridad y la práctica termina por hoy.</translation>
+        </message>
+        <message>
+            <source>Do you feel unwell?</source>
+            <comment>meant.title</comment>
+            <translation>¿Se encuentra mal?</translation>
+        </message>
+        <message>
             <source>The window was moved, so this is paused. Go on with Space.</source>
             <comment>moved.set</comment>
             <translation>La ventana se ha movido; por eso está en pausa. Siga con Espacio.</translation>
@@ -11375,6 +11390,11 @@
             <translation>Esto era el vídeo de ejemplo, no usted.</translation>
         </message>
         <message>
+            <source>What you practised before is saved, and so is what you answered.</source>
+            <comment>summary.done_before</comment>
+            <translation>Lo que practicó antes está guardado, y también lo que ha respondido.</translation>
+        </message>
+        <message>
             <source>Down</source>
             <comment>summary.down</comment>
             <translation>Abajo</translation>
@@ -11398,6 +11418,11 @@
             <source>Noted as you say it. The camera did not see it, so nothing is measured.</source>
             <comment>summary.finished_reported</comment>
             <translation>Anotado tal como lo dice. La cámara no lo ha visto, así que no hay nada medido.</translation>
+        </message>
+        <message>
+            <source>To the first page</source>
+            <comment>summary.first_page</comment>
+            <translation>A la primera página</translation>
         </message>
         <message>
             <source>Held</source>

@@ -1,9 +1,9 @@
 """The words around the exercises: the questions before a session, and why something waits.
 
-Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``refused.KEY``
-(why an entry isn't offered), ``symptoms.KEY`` (what follows after a set), ``score.KEY``
-(the scores), ``lost.KEY`` (a camera that goes in the middle of a set or of the set-up),
-``moved.KEY`` (a window that is moved there).
+Keys: ``gate.KEY`` (questions), ``gate.outcome.KEY`` (what follows), ``meant.KEY`` (whether one
+really feels unwell), ``refused.KEY`` (why an entry isn't offered), ``symptoms.KEY`` (what follows
+after a set), ``score.KEY`` (the scores), ``lost.KEY`` (a camera that goes in the middle of a set
+or of the set-up), ``moved.KEY`` (a window that is moved there).
 """
 
 from __future__ import annotations
@@ -45,6 +45,11 @@ SAFETY_WORDS: dict[str, object] = {
         "turnpost", "Did any of this start or happen not long ago?"
     ),
     "gate.ask_unwell": QT_TRANSLATE_NOOP("turnpost", "Is any of this new just now?"),
+    "meant.title": QT_TRANSLATE_NOOP("turnpost", "Do you feel unwell?"),
+    "meant.how": QT_TRANSLATE_NOOP(
+        "turnpost", "If so, safety questions come now, and that is all practice for today."
+    ),
+    "meant.back": QT_TRANSLATE_NOOP("turnpost", "Pressed by mistake: go back"),
     "gate.how": QT_TRANSLATE_NOOP(
         "turnpost", "Mark what is new. If nothing is, press “None of these”."
     ),

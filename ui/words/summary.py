@@ -14,6 +14,9 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.nothing_stopped": QT_TRANSLATE_NOOP(
         "turnpost", "Nothing was practised this time. What you answered is saved."
     ),
+    "summary.done_before": QT_TRANSLATE_NOOP(
+        "turnpost", "What you practised before is saved, and so is what you answered."
+    ),
     "summary.finished_reported": QT_TRANSLATE_NOOP(
         "turnpost", "Noted as you say it. The camera did not see it, so nothing is measured."
     ),
@@ -65,6 +68,7 @@ SUMMARY_WORDS: dict[str, object] = {
     "summary.place": QT_TRANSLATE_NOOP("turnpost", "Choose another place"),
     "summary.retry": QT_TRANSLATE_NOOP("turnpost", "Try again"),
     "summary.again": QT_TRANSLATE_NOOP("turnpost", "Practise again"),
+    "summary.first_page": QT_TRANSLATE_NOOP("turnpost", "To the first page"),
     "summary.close": QT_TRANSLATE_NOOP("turnpost", "Close"),
     "summary.demo": QT_TRANSLATE_NOOP("turnpost", "This was the sample clip, not you."),
     "event.times": QT_TRANSLATE_NOOP("turnpost", "{count} times"),
