@@ -11,6 +11,7 @@ from pytestqt.qtbot import QtBot
 from tests.ui.fakes import FakeWorld, Make
 from tests.ui.test_every_page import HIGH, high_contrast, walk_planned
 from ui import motion, theme, words
+from ui.pages.meant import MeantPage
 from ui.widgets.basic import Button, Page
 from ui.widgets.choices import OneOf
 from ui.widgets.flow import FlowRow
@@ -69,22 +70,24 @@ def test_a_row_is_as_high_as_its_words_are_now(holder: QWidget) -> None:
 
 
 def test_the_ways_out_stand_in_one_place_on_every_page(make: Make, fake: FakeWorld) -> None:
+    """One place in a session; outside, where there is nothing to end, one at the edge.
+
+    The page that asks whether it is meant has no ways out: they are its answers.
+    """
     window = make()
-    places: dict[str, set[tuple[int, int]]] = {}
+    places: dict[tuple[str, bool], set[tuple[int, int]]] = {}
     pages = set()
     for _ in walk_planned(window, fake):
         page = window.stack.currentWidget()
-        if not isinstance(page, Page):
+        if not isinstance(page, Page) or isinstance(page, MeantPage):
             continue
-        for button in page.findChildren(Button):
-            if button.isVisible() and button.text() in (
-                words.say("ask.unwell"),
-                words.say("ask.end"),
-            ):
-                corner = button.mapTo(window, QPoint(0, 0))
-                places.setdefault(button.text(), set()).add(corner.toTuple())
-                pages.add(page)
-    assert len(places) == 2 and len(pages) >= 3
+        shown = {b.text(): b for b in page.findChildren(Button) if b.isVisible()}
+        ways = [text for key in ("ask.unwell", "ask.end") if (text := words.say(key)) in shown]
+        for text in ways:
+            corner = shown[text].mapTo(window, QPoint(0, 0))
+            places.setdefault((text, len(ways) == 2), set()).add(corner.toTuple())
+            pages.add(page)
+    assert {both for _, both in places} == {True, False} and len(pages) >= 5
     assert all(len(found) == 1 for found in places.values()), places
 
 

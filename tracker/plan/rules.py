@@ -327,10 +327,10 @@ def _open_range_remark(plan: Plan, entry: Entry, exercise: Exercise) -> Iterator
     weeks = (1, *(rung.from_week for rung in entry.ladder))
     if limit is None or not turns or all(asked_of(entry, w).amplitude_deg for w in weeks):
         return
-    field, key = ("amplitude_deg", "no_range")
-    if not exercise.in_degrees:
-        field, key = ("head_shake", "no_range_held")
-    yield Finding.of((field,), key, exercise=exercise.id, limit=limit)
+    if exercise.in_degrees:
+        yield Finding.of(("amplitude_deg",), "no_range", exercise=exercise.id, limit=limit)
+    else:
+        yield Finding.of(("head_shake",), "no_range_held", exercise=exercise.id, limit=limit)
 
 
 def _fast_remark(entry: Entry, exercise: Exercise) -> Iterator[Finding]:
