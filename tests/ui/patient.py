@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from datetime import date, timedelta
 from typing import Any
@@ -116,8 +117,7 @@ class Person:
 
     def wait(self, seconds: float) -> None:
         """Time passes, with a measuring or without."""
-        until_s = self.director.now_s + seconds
-        while self.director.now_s < until_s - 1e-6:
+        for _ in range(math.ceil(seconds / 0.25 - 1e-6)):
             if self.fake.services and not self.fake.service.stopped:
                 self.fake.service.time_s += 0.25
             self.time_s += 0.25
