@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from tracker.records.index import read_folder
+from tracker.records.index import Records, read_folder
 from tracker.records.marks import with_marks
 from tracker.records.notes import Note, NoteBook
 from tracker.records.people import plans_in_force
@@ -93,6 +93,22 @@ def send_folder(
         found = Found(f"questionnaire score of {score.person}, {score.day}", digest)
         ready = (_known_as(score), score_bundle(score, people), "")
         count.scores += _send(found, ready, server, (record, known), count, tell)
+    _send_plans(kept, server, (record, known), count, tell, again=again, people=people)
+    return count
+
+
+def _send_plans(
+    kept: Records,
+    server: Server,
+    records: tuple[SentRecord, Sent],
+    count: Count,
+    tell: Callable[[str], None],
+    *,
+    again: bool,
+    people: str,
+) -> None:
+    """Send the plan of each person that isn't there as it stands now; say whose is gone here."""
+    _, known = records
     plans = plans_in_force(kept, date.today())
     for person, taken in plans.items():
         bundle, name = plan_bundle(person, taken, people), _plan_known_as(person, people)
@@ -102,11 +118,10 @@ def send_folder(
             count.before += 1
         else:
             found = Found(f"plan {taken.plan.plan_id} of {person}", digest)
-            count.plans += _send(found, (name, bundle, ""), server, (record, known), count, tell)
+            count.plans += _send(found, (name, bundle, ""), server, records, count, tell)
     for person in sorted({r.person for r in kept.rows if r.person} - plans.keys()):
         if _plan_known_as(person, people) in known.tried:
             tell(f"plan of {person}: none is here any more; what was sent stays on the server")
-    return count
 
 
 def marks_by_session(notes: Iterable[Note]) -> dict[str, str]:
