@@ -53,6 +53,7 @@ def test_without_a_place_for_the_cache_it_is_compiled_all_the_same(monkeypatch):
     assert compiled.compiled(lambda x: x + 1)(2) == 3
 
 
+@pytest.mark.skipif(numba.config.DISABLE_JIT, reason="plain Python was asked for (coverage_run.py)")
 def test_everything_compiled_is_ready_after_one_call():
     make_ready()
     called = (patch_loops.compare, patch_loops.moves, patch_loops.weights, patch_loops.settle)

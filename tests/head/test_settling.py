@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 import pytest
@@ -11,9 +12,9 @@ from calibration.face_depth import body_pixels
 from tests.calibration.test_face_depth import CAMERA, HEAD, REST_MM, surface_of, turn
 from tracker.head import patch_loops
 from tracker.head.alignment import align
-from tracker.head.crop import GreyCrop
+from tracker.head.crop import GreyCrop, sample_bilinear
 from tracker.head.perspective import Pose
-from tracker.head.template import Template
+from tracker.head.template import LOOKED_AT, Template
 
 TRUTH = turn(12.0, 3.0)
 FAR = TRUTH.moved(np.array([0.02, -0.03, 0.01, 1.0, 1.0, 5.0]))
@@ -77,7 +78,9 @@ def test_a_frame_that_settles_looks_no_oftener_than_it_steps(
 
     monkeypatch.setattr(patch_loops, "_look", counted("look", patch_loops._look))
     monkeypatch.setattr(patch_loops, "move", counted("move", patch_loops.move))
-    patch_loops.settle.py_func(  # type: ignore[attr-defined]
+    # Where nothing is compiled, the function is plain already.
+    plain = getattr(patch_loops.settle, "py_func", patch_loops.settle)
+    plain(
         picture.image,
         picture.camera(CAMERA).numbers,
         patches(template),
@@ -118,3 +121,41 @@ def test_a_step_that_is_not_a_number_is_no_fit(
     broken = replace(template, gradients=spoilt[2])
     found = align(broken, picture, CAMERA, FAR, rounds=rounds)
     assert (found.likeness, found.good) == (0.0, 0.0) and found.pose is FAR
+
+
+def test_a_smeared_picture_is_as_steep_as_the_smear_leaves(
+    template: Template, picture: GreyCrop
+) -> None:
+    """Against the slopes of the patches as NumPy takes them, two-sided along one pixel."""
+    rest = Pose(np.eye(3), REST_MM)
+    sharp = HEAD.picture(CAMERA, rest)
+    assert template.sharpness(sharp, rest, CAMERA) == pytest.approx(1.0, abs=0.15)
+    rows = np.ones(9) / 9
+    pixels = np.apply_along_axis(np.convolve, 1, sharp.pixels, rows, "same").astype(np.float32)
+    smeared = GreyCrop(pixels, sharp.left_px, sharp.top_px, sharp.scale)
+    found = template.sharpness(smeared, rest, CAMERA)
+    assert found == pytest.approx(steep_by_numpy(template, smeared, rest), rel=0.02)
+    assert found < 0.9 * template.sharpness(sharp, rest, CAMERA)
+
+
+def steep_by_numpy(template: Template, crop: GreyCrop, pose: Pose) -> float:
+    """The same from whole arrays: patches freed of mean and contrast, least of two directions."""
+    some = slice(None, None, max(1, len(template.values) // LOOKED_AT))
+    camera = crop.camera(CAMERA)
+
+    def seen(aside_mm: Any) -> Any:
+        places = camera.project(pose.apply(template.pixels_mm[some] + aside_mm))
+        return sample_bilinear(crop.image, places).astype(float)
+
+    steps = [0.5 * template.tangents_mm[some][:, None, :, axis] for axis in (0, 1)]
+    patch = np.mean([seen(sign * s) for s in steps for sign in (1, -1)], axis=0)
+    slopes = np.stack([seen(s) - seen(-s) for s in steps], axis=-1)
+    patch -= patch.mean(axis=1, keepdims=True)
+    slopes -= slopes.mean(axis=1, keepdims=True)
+    spread = np.sqrt((patch**2).mean(axis=1))[:, None]
+    unit = patch / spread
+    along = (unit[..., None] * slopes).mean(axis=1, keepdims=True)
+    slopes = (slopes - unit[..., None] * along) / spread[..., None]
+    steep = np.sqrt((slopes**2).mean(axis=1))
+    usual = np.sqrt((template.gradients[some].astype(float) ** 2).mean(axis=1))
+    return float(np.median(steep / usual, axis=0).min())
