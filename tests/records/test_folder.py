@@ -16,6 +16,7 @@ from tests.session.synthetic import steps, turns_samples
 from tracker.errors import InputError
 from tracker.handover import container, crypt
 from tracker.records.folder import Unread, find_places, read_place
+from tracker.records.identity import content_id
 from tracker.records.rows import SessionRow, Shapes, pack, row_of, unpack
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
@@ -71,6 +72,21 @@ def test_sessions_are_found_however_the_folder_is_laid_out(tmp_path: Path) -> No
         "clinic/alone.json",
     }
     assert unread == {}
+
+
+class LaterSummary(Summary):
+    """As a later version has it."""
+
+    asked_later: bool = False
+
+
+def test_a_lone_check_keeps_its_id_when_a_field_is_added() -> None:
+    """By it the desk's marks and what was sent know it; what it says changes it."""
+    held = real().model_dump()
+    later = LaterSummary.model_validate(held)
+    assert content_id(later) == content_id(real())
+    assert content_id(later.model_copy(update={"asked_later": True})) != content_id(later)
+    assert content_id(real().model_copy(update={"duration_s": 1.5})) != content_id(real())
 
 
 def test_hidden_files_and_links_to_folders_are_passed_over(tmp_path: Path) -> None:

@@ -430,6 +430,29 @@ def test_files_of_patients_are_the_desks_matter(
     assert "march" not in (out := capsys.readouterr().out) and "2 sent to" in out
 
 
+def test_a_second_person_comes_while_the_first_ones_file_changes(
+    send: Run, server: FhirServer, clinic: Path
+) -> None:
+    """The first keeps what stands there: nothing of it is left beside the new one."""
+
+    def of_sessions() -> set[tuple[str, str]]:
+        told = (r for r in server.resources.values() if "code" in r)
+        sessions = (r for r in told if r["code"].get("text") == "Practice session")
+        return {(r["subject"]["reference"], r["id"]) for r in sessions}
+
+    assert send() == 0
+    before = of_sessions()
+    mine = clinic / "wren" / "one" / SUMMARY_NAME
+    text = mine.read_text("utf-8")
+    other = clinic / "a" / SUMMARY_NAME
+    other.parent.mkdir()
+    other.write_text(json.dumps({**json.loads(text), "person": "Owl"}), "utf-8")
+    mine.write_text(text + "\n", "utf-8")
+    assert send() == 0
+    both = of_sessions()
+    assert both > before and len(both) == len(before) + 1
+
+
 @pytest.mark.parametrize("words", [["--bearer", "s3cret"], ["--bearer=s3cret"], ["s3cret"]])
 def test_what_was_meant_for_a_misspelt_option_is_not_shown(
     clinic: Path, capsys: pytest.CaptureFixture[str], words: list[str]

@@ -118,8 +118,7 @@ def record_of(summary: Summary) -> SessionFigures:
     InputError
         If a part of the summary is damaged; the message names the place.
     """
-    content = summary.model_dump()
-    place = Place(content)
+    place = Place(summary.model_dump())
     differ = any(place.at("setup").at("differs").rows())
     found = [_exercise(p, own_setup=differ) for p in place.at("exercises").rows()]
     exercises = tuple(_with_answer(tuple(_labelled(found)), place))
@@ -127,7 +126,7 @@ def record_of(summary: Summary) -> SessionFigures:
     person = place.at("person").text()
     ended = str(place.at("ended").text())
     return SessionFigures(
-        stable_id=summary.session_id or content_id(content),
+        stable_id=summary.session_id or content_id(summary),
         session_id=session_id,
         person_id=clean(summary.person or "", None) or None,
         person=person or "no person named",

@@ -6,17 +6,22 @@ import hashlib
 import json
 from collections.abc import Sequence
 from pathlib import Path, PurePosixPath
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from tracker.session.saving import SUMMARY_NAME, TRACE_NAME
 
 if TYPE_CHECKING:
     from tracker.records.rows import SessionRow
+    from tracker.session.summary_file import Summary
 
 
-def content_id(content: Any) -> str:
-    """An ID for a lone check, which has none: made from all that its summary says."""
-    text = json.dumps(content, sort_keys=True, ensure_ascii=True)
+def content_id(summary: Summary) -> str:
+    """An ID for a lone check, which has none: made from all that its summary says.
+
+    What is as it is by default is left out, so that the same file has the same ID when a later
+    version knows a field more.
+    """
+    text = json.dumps(summary.model_dump(exclude_defaults=True), sort_keys=True, ensure_ascii=True)
     return f"check-{hashlib.sha256(text.encode()).hexdigest()[:24]}"
 
 

@@ -29,7 +29,7 @@ from tracker.session.recovery import IN_USE_S
 
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
-FORMAT_VERSION = 18
+FORMAT_VERSION = 19
 #: A damaged index doesn't fill the memory; one of 2,400 sessions has some MB.
 MAX_FILE_BYTES = 200_000_000
 #: A file that was changed so shortly before it was read may change once more within the

@@ -206,7 +206,7 @@ def row_of(summary: Summary, place: str) -> SessionRow:
         after_drop=_after_drop(summary.after_drop),
         also=_also(symptoms),
         ended_outside=tuple((o.started_at, o.ended) for o in summary.ended_outside),
-        content_id="" if summary.session_id else content_id(summary.model_dump()),
+        content_id="" if summary.session_id else content_id(summary),
     )
 
 

@@ -44,6 +44,8 @@ class Sent:
         and only the answer was lost.
     tried
         IDs of all that was ever on its way there, taken or not: an answer may have been lost.
+    people
+        ID of a session that was on its way -> the pseudonym whose it is.
     """
 
     went: dict[str, str]
@@ -52,6 +54,7 @@ class Sent:
     marks: dict[str, str]
     last: dict[str, str]
     tried: set[str]
+    people: dict[str, str]
 
 
 class SentRecord:
@@ -75,11 +78,13 @@ class SentRecord:
                 f"{self.path}: the record of what was sent has become too large to be read; move "
                 "it elsewhere and send again: what went before goes once more, nothing is doubled"
             )
-        sent = Sent({}, {}, {}, {}, {}, set())
+        sent = Sent({}, {}, {}, {}, {}, set(), {})
         for line in self._lines():
             if line["to"] != address:
                 continue
             sent.tried.add(line["session"])
+            if line.get("person"):
+                sent.people[line["session"]] = str(line["person"])
             if line["kind"] == "sent":
                 sent.went[line["summary"]] = line["session"]
                 sent.last[line["session"]] = line["summary"]
@@ -101,9 +106,15 @@ class SentRecord:
         return sorted(found, key=_when)
 
     def add(
-        self, address: str, session: str, summary: str, why: str | None = None, marks: str = ""
+        self,
+        address: str,
+        session: str,
+        summary: str,
+        why: str | None = None,
+        marks: str = "",
+        person: str = "",
     ) -> None:
-        """Write that a session went to an address, with which marks, or why it didn't.
+        """Write that a person's session went to an address, with which marks, or why it didn't.
 
         Raises
         ------
@@ -118,6 +129,7 @@ class SentRecord:
             "session": session,
             "summary": summary,
             **({"marks": marks} if marks else {}),
+            **({"person": person} if person else {}),
         }
         try:
             append_line(self.path, head, line if why is None else {**line, "why": why})

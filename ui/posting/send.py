@@ -225,12 +225,12 @@ def _send(
         # What is the last word on it already need not be said with every call; a failure after
         # something went under this ID must be, or else that would be taken for what is there.
         if session in known.last or known.why.get(found.digest) != str(error):
-            record.add(server.address, session, found.digest, str(error))
+            record.add(server.address, session, found.digest, str(error), person=found.person)
         if isinstance(error, NoServerError):
             raise
         tell(f"{found.path}: not sent: {error}")
         count.failed += 1
         return False
-    record.add(server.address, session, found.digest, marks=marks)
+    record.add(server.address, session, found.digest, marks=marks, person=found.person)
     count.sent += 1
     return True

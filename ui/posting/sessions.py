@@ -64,7 +64,7 @@ def each_its_own(found: Sequence[Found], known: Sent, tell: Callable[[str], None
     """Sessions with an ID each on the server, where two people's files have the same.
 
     The plain ID is kept by whose file went under it before, or else by the first; it is given to
-    nobody where what went under it is not among them. An ID that was made so stays.
+    nobody where who had it is not among them. An ID that was made so stays.
     """
     alike: dict[str, list[Found]] = {}
     for one in found:
@@ -74,7 +74,7 @@ def each_its_own(found: Sequence[Found], known: Sent, tell: Callable[[str], None
     for one in found:
         others, apart = alike.get(one.session, []), _apart(one)
         rest = [f for f in others if _apart(f) not in known.tried]
-        before = [f for f in rest if f.digest in known.went or f.digest in known.failed]
+        before = [f for f in rest if _went_before(f, known)]
         plain = before or (rest if one.session not in known.tried or len(rest) == 1 else [])
         if len(others) > 1 and one is not others[0]:
             tell(
@@ -84,6 +84,12 @@ def each_its_own(found: Sequence[Found], known: Sent, tell: Callable[[str], None
         shared = len(others) > 1 and one not in plain[:1]
         named.append(replace(one, name=apart) if shared or apart in known.tried else one)
     return named
+
+
+def _went_before(one: Found, known: Sent) -> bool:
+    """Whether what went under a session's ID was this person's: the file may have changed since."""
+    same = one.digest in known.went or one.digest in known.failed
+    return same or known.people.get(one.session) == one.person
 
 
 def _apart(one: Found) -> str:
