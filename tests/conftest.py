@@ -82,23 +82,26 @@ def running_threads() -> dict[int, str]:
 def running_children() -> dict[int, str]:
     """Return the processes started from this one that still run (Linux: all, else Python's)."""
     children = {p.pid: p.name for p in multiprocessing.active_children() if p.pid is not None}
-    if sys.platform != "linux":
-        return children
-    for entry in Path("/proc").iterdir():
-        if not entry.name.isdigit():
-            continue
-        try:
-            # "pid (name) state parent ..."; the name may hold brackets and blanks.
-            state, parent = (entry / "stat").read_text().rpartition(")")[2].split()[:2]
-            if int(parent) != os.getpid() or state in "ZX":
-                continue
-            words = (entry / "cmdline").read_bytes().replace(b"\0", b" ").decode(errors="replace")
-        except OSError:
-            continue
-        # Python's own helper of shared memory lives as long as the program.
-        if "multiprocessing.resource_tracker" not in words:
-            children[int(entry.name)] = words.strip()[:120] or entry.name
+    # Asked for twice a test: a look through all processes would take minutes of a whole run.
+    for started in Path("/proc/self/task").glob("*/children"):
+        with contextlib.suppress(OSError):
+            for number in started.read_text().split():
+                children |= _if_running(number)
     return children
+
+
+def _if_running(number: str) -> dict[int, str]:
+    entry = Path("/proc") / number
+    try:
+        # "pid (name) state parent ..."; the name may hold brackets and blanks.
+        state = (entry / "stat").read_text().rpartition(")")[2].split()[0]
+        words = (entry / "cmdline").read_bytes().replace(b"\0", b" ").decode(errors="replace")
+    except OSError:
+        return {}
+    # Python's own helper of shared memory lives as long as the program.
+    if state in "ZX" or "multiprocessing.resource_tracker" in words:
+        return {}
+    return {int(number): words.strip()[:120] or number}
 
 
 def left_over(threads: dict[int, str], children: dict[int, str]) -> list[str]:
