@@ -364,11 +364,15 @@ def turning(time_s: float, start_s: float, amplitude_deg: float = 18.0) -> Sampl
 
 
 def feed(
-    service: FakeService, director: Any, until_s: float, make: Callable[[float], Sample]
+    service: FakeService,
+    director: Any,
+    until_s: float,
+    make: Callable[[float], Sample],
+    rate_hz: float = 30,
 ) -> None:
-    """Let a service measure at 30 samples a second up to a time, ticking the director."""
+    """Let a service measure so many samples a second up to a time, ticking the director."""
     while service.time_s < until_s - 1e-9 and not service.stopped:
-        service.time_s += 1 / 30
+        service.time_s += 1 / rate_hz
         service.news.append(Measured(make(service.time_s)))
         director.tick()
 

@@ -124,15 +124,17 @@ class Person:
             self.director.tick()
         self.settle()
 
-    def measured(self, seconds: float, make: Callable[[float], Sample]) -> None:
+    def measured(
+        self, seconds: float, make: Callable[[float], Sample], rate_hz: float = 30
+    ) -> None:
         service = self.fake.service
 
         def timed(time_s: float) -> Sample:
             # The clock on the wall goes as the measuring's does.
-            self.time_s += 1 / 30
+            self.time_s += 1 / rate_hz
             return make(time_s)
 
-        feed(service, self.director, service.time_s + seconds, timed)
+        feed(service, self.director, service.time_s + seconds, timed, rate_hz)
         self.settle()
 
     def resize(self, size: tuple[int, int]) -> None:
@@ -196,7 +198,8 @@ class Person:
         self.choose(page.next.text())
         assert self.director.phase == Phase.setup
         while self.director.phase == Phase.setup:
-            self.measured(1.0, seen)
+            # What is fitted is made up; all that is seen of it goes through the engine.
+            self.measured(1.0, seen, rate_hz=6)
         answer_fit(self.fake.service, self.director)
         self.settle()
 
