@@ -154,7 +154,7 @@ def small_clinic(tmp_path_factory: pytest.TempPathFactory, request: pytest.Fixtu
 
 def pytest_addoption(parser: pytest.Parser) -> None:
     """Let the number of expected tests with a window stand in pyproject.toml."""
-    parser.addoption("--kills", type=int, default=10, help="sessions to kill (test_kill.py)")
+    parser.addoption("--kills", type=int, default=5, help="sessions to kill (test_kill.py)")
     parser.addoption("--spoilt", type=int, default=150, help="files to spoil for each reader")
     parser.addoption("--examples", type=int, help="at most so many for each property")
     parser.addoption("--first-runs", choices=("each", "all"), default="each", help="languages")

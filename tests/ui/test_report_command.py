@@ -13,12 +13,15 @@ from typing import Any
 
 import pytest
 
-from sample_clips import shipped_clip
 from tests.records import made
+from tests.session.synthetic import steps, turns_samples
 from tests.ui.reading_documents import pdf_text
 from tracker.records.figures import record_of
+from tracker.session.clip_run import run_samples
+from tracker.session.live import SessionInfo
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import Summary, load_summary, save_summary
+from tracker.session.trace import save_trace
 from ui.cli import main
 from ui.documents.csv import FORMULA_STARTS, repetitions_csv, safe, sessions_csv
 from ui.documents.paragraph import paragraph
@@ -163,13 +166,12 @@ def test_qt_is_imported_for_a_pdf_alone_and_a_pdf_needs_no_screen(
 
 
 @pytest.mark.usefixtures("qapp")
-@pytest.mark.slow
-@pytest.mark.timeout(400)
-def test_a_lone_check_of_a_clip_has_documents_too(tmp_path: Path) -> None:
-    """Real pixels: what ``check`` writes, with neither person nor plan nor session."""
-    summary = tmp_path / "check.json"
-    clip = shipped_clip("turns-gaze-drops")
-    assert main(["check", str(clip), "--exercise", "turns-on-target", "--out", str(summary)]) == 0
+def test_a_lone_check_has_documents_too(tmp_path: Path) -> None:
+    """What ``check`` writes, with neither person nor plan nor session."""
+    trace, summary = tmp_path / "t.csv", tmp_path / "check.json"
+    samples = turns_samples(glances=[(6.0, 7.5, 15.0)])
+    save_trace(trace, run_samples(samples, steps(), SessionInfo()).samples)
+    assert main(["check", str(trace), "--exercise", "turns-on-target", "--out", str(summary)]) == 0
     assert main(["report", str(summary), *asked(tmp_path)]) == 0
     record = record_of(load_summary(summary))
     assert record.person == "no person named" and record.stable_id.startswith("check-")

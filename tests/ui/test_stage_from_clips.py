@@ -27,7 +27,7 @@ from ui.cli import main
 
 ROOT = Path(__file__).parents[2]
 STAGE = "eyes-and-head"
-SMALL = {"width_px": 480, "height_px": 360, "vertical_fov_deg": 40.0, "rate_hz": 15}
+SMALL = {"width_px": 480, "height_px": 360, "vertical_fov_deg": 40.0, "rate_hz": 10}
 #: The fingertip is brought near from as far as the exercise asks for.
 BACK = SMALL | {"vertical_fov_deg": 23.4, "position_mm": (0.0, 60.0, 1000.0), "tilt_deg": 3.0}
 NODS = {"kind": "nods", "amplitude_deg": 13, "tempo_bpm": 60, "repetitions": 3}
