@@ -226,7 +226,9 @@ class SummaryPage(Page):
             if row.share is not None:
                 # Beside the name of each, or below the number of the only one.
                 at += not posts_first
-                self.grid.addWidget(Posts(*row.share), at, 1, Qt.AlignmentFlag.AlignLeft)
+                posts = Posts(*row.share)
+                posts.set_percent(self.percent)
+                self.grid.addWidget(posts, at, 1, Qt.AlignmentFlag.AlignLeft)
             at += 1
 
     def _sized(self, label: Words) -> Words:

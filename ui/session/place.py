@@ -49,6 +49,13 @@ class PlacePart(SeatPart):
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
 
+    def leave_out(self) -> None:
+        """Leave out an exercise whose camera can't be used, and go on with what comes after it."""
+        if self.phase == Phase.camera and isinstance(self.task, Prepare):
+            self._close_service()
+            self.trouble = None
+            self.answer(False)
+
     def _refuses_still(self, asked: EntryAsked) -> bool:
         """Whether an entry moves what the person wants to be still: all but the target itself."""
         return asked.exercise.target == "background" and self.still()

@@ -4580,6 +4580,11 @@
             <translation>هل تراك الكاميرا؟</translation>
         </message>
         <message>
+            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <comment>camera.without</comment>
+            <translation>إذا بقي الأمر كذلك، فاترك هذا التمرين. وما تتمرن عليه من دون الحاسوب يمكنك تدوينه في الصفحة الأولى.</translation>
+        </message>
+        <message>
             <source>Camera off</source>
             <comment>camera_off</comment>
             <translation>الكاميرا مطفأة</translation>

@@ -4580,6 +4580,11 @@
             <translation>Kann die Kamera Sie sehen?</translation>
         </message>
         <message>
+            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <comment>camera.without</comment>
+            <translation>Wenn es so bleibt, lassen Sie diese Übung weg. Was Sie ohne den Laptop üben, können Sie auf der ersten Seite eintragen.</translation>
+        </message>
+        <message>
             <source>Camera off</source>
             <comment>camera_off</comment>
             <translation>Kamera aus</translation>

@@ -4580,6 +4580,11 @@
             <translation>¿Puede verle la cámara?</translation>
         </message>
         <message>
+            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <comment>camera.without</comment>
+            <translation>Si sigue igual, deje este ejercicio. Lo que practique sin el ordenador puede anotarlo en la primera página.</translation>
+        </message>
+        <message>
             <source>Camera off</source>
             <comment>camera_off</comment>
             <translation>Cámara apagada</translation>
