@@ -10920,6 +10920,11 @@
             <translation>عندما تكون عيناك مغمضتين، أو عندما تقف، يقودك الصوت مهما اخترت هنا.</translation>
         </message>
         <message>
+            <source>Without sound, practice with your eyes shut or standing needs somebody who reads to you.</source>
+            <comment>sound.always.none</comment>
+            <translation>من دون صوت تحتاج التمارين والعينان مغمضتان، أو في أثناء الوقوف، إلى شخص يقرأ لك.</translation>
+        </message>
+        <message>
             <source>Back</source>
             <comment>sound.back</comment>
             <translation>رجوع</translation>

@@ -10920,6 +10920,11 @@
             <translation>Mit geschlossenen Augen oder im Stehen führt Sie der Ton, was immer Sie hier wählen.</translation>
         </message>
         <message>
+            <source>Without sound, practice with your eyes shut or standing needs somebody who reads to you.</source>
+            <comment>sound.always.none</comment>
+            <translation>Ohne Ton brauchen Sie für Übungen mit geschlossenen Augen oder im Stehen jemanden, der Ihnen vorliest.</translation>
+        </message>
+        <message>
             <source>Back</source>
             <comment>sound.back</comment>
             <translation>Zurück</translation>

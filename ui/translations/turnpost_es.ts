@@ -10920,6 +10920,11 @@
             <translation>Con los ojos cerrados, o de pie, le guía el sonido, elija lo que elija aquí.</translation>
         </message>
         <message>
+            <source>Without sound, practice with your eyes shut or standing needs somebody who reads to you.</source>
+            <comment>sound.always.none</comment>
+            <translation>Sin sonido, para practicar con los ojos cerrados o de pie necesita a alguien que le lea.</translation>
+        </message>
+        <message>
             <source>Back</source>
             <comment>sound.back</comment>
             <translation>Atrás</translation>
