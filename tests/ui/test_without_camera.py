@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import FakeWorld, Make, seen
 from tests.ui.patient import ENTER, EYES, TURNS, Person, plan_of
-from tracker.practice.tasks import Prepare
+from tracker.practice.tasks import NO_CAMERA, Prepare
 from tracker.vision.messages import SourceChanged, SourceState
 from ui import words
 from ui.session.flow import Phase
@@ -66,7 +66,9 @@ def test_a_session_goes_on_without_it(unseen: Person, fake: FakeWorld) -> None:
     task = unseen.director.task
     assert isinstance(task, Prepare) and task.asked is not None
     assert task.asked.entry_id == "eyes" and unseen.director.trouble is None
-    assert unseen.director.conductor.not_done == [("turns", ("not_in_place",))]
+    # Not that it was just left out: the therapist learns why. Nor is it told once more here.
+    assert unseen.director.conductor.not_done == [("turns", (NO_CAMERA,))]
+    assert not unseen.window.pages["task"]._notes
     assert not fake.services
 
 

@@ -7,7 +7,7 @@ from typing import Any
 
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.practice.from_clips import shifted_step
-from tracker.practice.tasks import Prepare
+from tracker.practice.tasks import NO_CAMERA, Prepare
 from tracker.session.stage import Step
 from ui.session.clock import is_seen
 from ui.session.seat_told import SeatPart
@@ -54,7 +54,7 @@ class PlacePart(SeatPart):
         if self.phase == Phase.camera and isinstance(self.task, Prepare):
             self._close_service()
             self.trouble = None
-            self.answer(False)
+            self.answer(NO_CAMERA)
 
     def _refuses_still(self, asked: EntryAsked) -> bool:
         """Whether an entry moves what the person wants to be still: all but the target itself."""

@@ -1987,6 +1987,11 @@
             <translation>تركه المريض</translation>
         </message>
         <message>
+            <source>left out by the patient, as no camera could be used</source>
+            <comment>left out by the patient, as no camera could be used</comment>
+            <translation>تركه المريض، لأنه لم تكن هناك كاميرا صالحة للاستعمال</translation>
+        </message>
+        <message>
             <source>left the picture</source>
             <comment>left the picture</comment>
             <translation>خرج من الصورة</translation>
@@ -9803,6 +9808,11 @@
             <source>The screen can show this one only while you sit in front of it.</source>
             <comment>refused.moving_target</comment>
             <translation>لا تستطيع الشاشة عرض هذا إلا وأنت جالس أمامها.</translation>
+        </message>
+        <message>
+            <source>You left this one out, as no camera could be used.</source>
+            <comment>refused.no_camera</comment>
+            <translation>تركت هذا، لأنه لم تكن هناك كاميرا صالحة للاستعمال.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>

@@ -1987,6 +1987,11 @@
             <translation>von der Person weggelassen</translation>
         </message>
         <message>
+            <source>left out by the patient, as no camera could be used</source>
+            <comment>left out by the patient, as no camera could be used</comment>
+            <translation>von der Person weggelassen, weil keine Kamera zu gebrauchen war</translation>
+        </message>
+        <message>
             <source>left the picture</source>
             <comment>left the picture</comment>
             <translation>nicht im Bild</translation>
@@ -9803,6 +9808,11 @@
             <source>The screen can show this one only while you sit in front of it.</source>
             <comment>refused.moving_target</comment>
             <translation>Das kann der Bildschirm nur zeigen, während Sie davor sitzen.</translation>
+        </message>
+        <message>
+            <source>You left this one out, as no camera could be used.</source>
+            <comment>refused.no_camera</comment>
+            <translation>Das haben Sie weggelassen, weil keine Kamera zu gebrauchen war.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>

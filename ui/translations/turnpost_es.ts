@@ -1987,6 +1987,11 @@
             <translation>omitido por el paciente</translation>
         </message>
         <message>
+            <source>left out by the patient, as no camera could be used</source>
+            <comment>left out by the patient, as no camera could be used</comment>
+            <translation>omitido por el paciente, porque ninguna cámara servía</translation>
+        </message>
+        <message>
             <source>left the picture</source>
             <comment>left the picture</comment>
             <translation>fuera de la imagen</translation>
@@ -9803,6 +9808,11 @@
             <source>The screen can show this one only while you sit in front of it.</source>
             <comment>refused.moving_target</comment>
             <translation>La pantalla solo puede mostrar este mientras está en la silla delante de ella.</translation>
+        </message>
+        <message>
+            <source>You left this one out, as no camera could be used.</source>
+            <comment>refused.no_camera</comment>
+            <translation>Dejó este sin hacer, porque ninguna cámara servía.</translation>
         </message>
         <message>
             <source>A helper has to stand next to you.</source>
