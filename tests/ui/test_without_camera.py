@@ -72,6 +72,20 @@ def test_a_session_goes_on_without_it(unseen: Person, fake: FakeWorld) -> None:
     assert not fake.services
 
 
+def test_the_try_can_be_left_out_and_is_nothing_to_note(make: Make, fake: FakeWorld) -> None:
+    fake.cameras = []
+    person = Person(make(), fake)
+    person.director.open_first("try")
+    person.settle()
+    person.choose("Try it now")
+    person.begin_day(0)
+    person.choose("I am in place")
+    page = person.window.pages["camera"]
+    assert page.leave_out.isVisible() and not page.without.isVisible()
+    person.choose("Not this one")
+    assert person.director.phase == Phase.summary
+
+
 def test_outside_a_session_and_with_a_camera_nothing_is_left_out(
     make: Make, fake: FakeWorld, begin: Begin
 ) -> None:

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QWidget
 
+from tracker.plan.starter import TRY_ID
 from ui import theme, words
 from ui.pages.first import leave_button, progress_words
 from ui.ports import CameraChoice
@@ -205,7 +206,9 @@ class CameraPage(Page):
         _show(self.demo, trouble and not in_session and not looking)
         # A session goes on without it.
         _show(self.leave_out, trouble and in_session)
-        _show(self.without, trouble and in_session)
+        # The try can be left out, too, but is nothing to be noted.
+        a_try = director.plan is not None and director.plan.plan_id == TRY_ID
+        _show(self.without, trouble and in_session and not a_try)
         # The first steps are crowded enough; the key works there, too.
         _show(self.unwell, director.can_be_unwell and not looking)
 
