@@ -67,6 +67,7 @@ def session_rows(summary: Mapping[str, Any]) -> list[Row]:
         elif done.get("repetitions") is not None:
             # Beside the name of an exercise a bare number would say nothing.
             row = replace(_repetitions(done, asked), value=words.times(done["repetitions"]))
+            row = _by_time(row, done, asked)
             by_person = _by_person(exercise).value
             if by_person is not None and row.value is not None:
                 # The camera has missed some of them.
@@ -135,6 +136,17 @@ def _repetitions(done: Mapping[str, Any], prescribed: Mapping[str, Any]) -> Row:
     asked = "" if goal is None else words.say("summary.asked", asked=words.number(goal))
     value = None if count is None else words.number(count)
     return Row(words.say("summary.repetitions"), value, asked, _share_of(count, goal))
+
+
+def _by_time(row: Row, done: Mapping[str, Any], prescribed: Mapping[str, Any]) -> Row:
+    """The row of what was asked for as a time; how long it went on is said where it was less."""
+    goal, lasted = prescribed.get("seconds"), done.get("duration_s")
+    share = _share_of(lasted, goal)
+    if share is None or prescribed.get("repetitions") is not None or row.value is None:
+        return row
+    asked, went = (words.say("summary.seconds", value=words.number(v)) for v in (goal, lasted))
+    value = row.value if share[0] >= share[1] else words.row_of([went, row.value])
+    return replace(row, value=value, asked=words.say("summary.asked", asked=asked), share=share)
 
 
 def _share_of(done: Any, goal: Any) -> tuple[float, float] | None:

@@ -22,6 +22,7 @@ from tracker.errors import InputError
 from tracker.plan.gate import CALL, EMERGENCY, QUESTIONS, SPIN
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
+    NO_CAMERA,
     AskAfterSet,
     AskGate,
     AskOpen,
@@ -556,6 +557,12 @@ def test_seeing_double_leads_to_the_questions_unless_it_was_near_work() -> None:
 def test_who_is_not_in_place_skips_the_entry() -> None:
     summary = practised(SEATED, NODS, ready=[False, True]).summary
     assert refused(summary) == {"turns-on-target": ["not_in_place"]}
+    assert done_ids(summary) == ["nods-on-target"]
+
+
+def test_who_has_no_camera_leaves_the_entry_out_and_that_is_why() -> None:
+    summary = practised(SEATED, NODS, ready=[NO_CAMERA, True]).summary
+    assert refused(summary) == {"turns-on-target": [NO_CAMERA]}
     assert done_ids(summary) == ["nods-on-target"]
 
 

@@ -17,6 +17,7 @@ from tracker.exercises.counters import CHANNELS
 from tracker.exercises.events import PRIORITY
 from tracker.plan.gate import QUESTIONS
 from tracker.plan.offering import REFUSALS
+from tracker.practice.tasks import NO_CAMERA
 from tracker.records import terms
 from tracker.records.figure import ASPECTS, SIDES, Making, number_text, shown
 from tracker.records.figure import shown_with_unit as told
@@ -224,7 +225,7 @@ def test_there_are_words_for_every_key() -> None:
     watched = {w.name for e in CATALOGUE.values() for w in e.watchers}
     assert watched <= set(terms.EVENTS)
     assert set(QUESTIONS) <= set(terms.BECAUSE)
-    assert set(REFUSALS) <= set(terms.NOT_DONE)
+    assert {*REFUSALS, NO_CAMERA} <= set(terms.NOT_DONE)
     assert set(ENDED) == set(terms.ENDED)
     assert set(_NOTES) <= set(terms.FLAGS)
     assert set(FALLS) == set(terms.FALLS)

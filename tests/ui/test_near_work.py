@@ -122,6 +122,9 @@ def test_a_day_that_was_over_is_not_begun_again_and_it_is_said_why(
     person.press(ENTER)
     assert person.director.saved is not None
     assert person.director.saved.summary["ended_because"] == ["day_is_over"]
+    # It leads to the first page, and does not ask to practise in the next breath.
+    page: Any = person.window.pages["summary"]
+    assert page.again.text() == "To the first page"
 
 
 @pytest.mark.parametrize(

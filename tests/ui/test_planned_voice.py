@@ -505,6 +505,16 @@ def test_gravity_is_in_the_order_of_the_engine() -> None:
     assert (Grave.note, 0) < min(ranks) and max(ranks) < (Grave.edge, 0)
 
 
+@pytest.mark.parametrize("can", [True, False])
+def test_where_nothing_can_sound_no_sound_is_promised(begin: Begin, can: bool) -> None:
+    person = begin(plan_of(TURNS))
+    if not can:
+        person.director._world.beats = NoBeats()
+    person.window.open_sound()
+    told = person.window.pages["sound"].always.text()
+    assert told == words.say("sound.always" if can else "sound.always.none")
+
+
 @pytest.mark.parametrize("lack", ["", "no_language"])
 @pytest.mark.parametrize("percent", [100, 200])
 def test_nothing_is_cut_where_one_chooses_and_hears(

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication
 
 from tests.ui.fakes import FakeWorld, Make
 from tests.ui.patient import ENTER, STAND, TURNS, Person, plan_of
+from tests.ui.test_window import pixels
 from tracker.errors import RunError
 from tracker.handover.sent import remember
 from tracker.practice.tasks import AskGate
@@ -203,3 +204,17 @@ def test_posts_are_all_tall_only_when_all_is_done() -> None:
 def test_posts_are_described(make: Make) -> None:
     make()
     assert Posts(2.0, 12.0).accessibleName() == words.say("practice.of", done=2, goal=12)
+
+
+def test_posts_grow_with_the_text(make: Make) -> None:
+    make()
+    heights = []
+    for percent in (100, 200):
+        posts = Posts(2.0, 12.0)
+        posts.set_percent(percent)
+        posts.resize(posts.sizeHint())
+        picture = pixels(posts.grab().toImage()).astype(int)
+        # The first post, which is tall, against the gap before it.
+        ink = abs(picture[:, 6] - picture[:, 0]).max(axis=1) > 60
+        heights.append(int(ink.sum()))
+    assert heights[0] > 20 and heights[1] == pytest.approx(2 * heights[0], abs=2)

@@ -160,6 +160,9 @@ def test_in_a_call_everything_is_large_and_whole(
     board = page.share
     assert not outside(window, board, "the board")
     assert not faults_of(window, FULL)
+    # The outline's shoulders don't run into the words under it.
+    around = board.outline.geometry().adjusted(0, 0, 0, round(board._least_gap()))
+    assert not any(row.box.intersects(around) for row in board.rows(FULL))
     # The parts don't lie over each other.
     zones = [board.zone(n).toRect() for n in ("field", "cue", "count", "first", "second", "foot")]
     for k, one in enumerate(zones):

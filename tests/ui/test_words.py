@@ -15,7 +15,7 @@ from tracker.sample import REASONS
 from tracker.vision.messages import SourceState
 from ui import words
 from ui.keys import KEYS
-from ui.reading import noticed, rows_of
+from ui.reading import noticed, rows_of, session_rows
 from ui.session.flow import TROUBLES
 
 
@@ -128,6 +128,24 @@ def test_a_hold_and_stands_read_in_plain_words() -> None:
     assert rows["Repetitions"].value == "19" and rows["Time for each"].value == "4 seconds"
     assert rows["Noticed"].value == "not all the way up once"
     assert "Held" not in rows
+
+
+def test_of_what_was_asked_for_as_a_time_a_session_says_how_long_it_went_on() -> None:
+    """Else nothing would stand beside the count, and no posts: most turns are asked for so."""
+    turns = {
+        "exercise": "turns-on-target",
+        "prescribed": {"repetitions": None, "seconds": 30.0},
+        "done": {"repetitions": 9, "duration_s": 29.8},
+    }
+    (row,) = session_rows({"exercises": [turns]})
+    assert (row.value, row.asked) == ("9 times", "asked: 30 seconds")
+    assert row.share == (30.0, 30.0)
+    left = {**turns, "done": {"repetitions": 3, "duration_s": 12.0}}
+    by_count = {**turns, "prescribed": {"repetitions": 12, "seconds": None}}
+    rows = session_rows({"exercises": [left, by_count]})
+    assert (rows[0].value, rows[0].share) == ("12 seconds, 3 times", (12.0, 30.0))
+    assert (rows[1].value, rows[1].asked) == ("9 times", "asked: 12")
+    assert rows[1].share == (9.0, 12.0)
 
 
 def test_near_and_far_says_how_far_the_eyes_turned_in_and_no_speed() -> None:

@@ -25,6 +25,7 @@ from tracker.practice.changing import Changed
 from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
     ANEW,
+    NO_CAMERA,
     AskAfterSet,
     AskScores,
     AskWell,
@@ -271,6 +272,8 @@ class SessionFlow(Asking):
             )
             if ready is ANEW:
                 continue
+            if ready == NO_CAMERA:
+                raise CantBegin(NO_CAMERA)
             if ready is not True:
                 return None
             # Who has stood up sits differently afterwards.

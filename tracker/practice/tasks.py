@@ -200,13 +200,18 @@ class AskWall(Task):
             raise ValueError(f"{answer!r} mm: {self.least_mm:.0f} to {self.most_mm:.0f} will do")
 
 
+#: An entry is left out since no camera can be used.
+NO_CAMERA = "no_camera"
+
+
 @dataclass(frozen=True, slots=True)
 class Prepare(Task):
     """Get into place; ``rest_pose`` if the set-up or the rest pose has to be taken (again).
 
     ``voice`` is what leads who doesn't see the screen: ``sound``, a ``reader``, or nothing
     where none is needed. ``chair_mm`` is how far from the screen the chair stands from an entry
-    before, None where none was asked for yet. Answer: true once it is done.
+    before, None where none was asked for yet. Answer: true once it is done; false leaves the
+    entry out, and so does :data:`NO_CAMERA`, which says why.
     """
 
     asked: Asked | None = None

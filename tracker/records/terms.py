@@ -60,6 +60,7 @@ NOT_DONE: dict[str, str] = {
     "still_screen": "the patient wants nothing to move on the screen",
     "small_screen": "its target had too little room on the screen for anything to be counted",
     "not_in_place": "left out by the patient",
+    "no_camera": "left out by the patient, as no camera could be used",
     "no_marks": "no marks on the wall",
     "session_ended": "session ended before it",
     "no_clip": "no clip of it",

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtWidgets import QWidget
 
+from tracker.plan.starter import TRY_ID
 from ui import theme, words
 from ui.pages.first import leave_button, progress_words
 from ui.ports import CameraChoice
@@ -41,6 +42,7 @@ class CameraPage(Page):
         self.verdict = Words(role="lead", bold=True)
         self.seat = Words(soft=True)
         self.what_to_do = Words(role="lead")
+        self.without = Words(words.say("camera.without"))
         self._make_questions()
         director.glasses, director.eyes = settings.glasses, settings.eyes
         self._lay_out()
@@ -70,6 +72,7 @@ class CameraPage(Page):
         self.body.addWidget(self.ask_eyes)
         self.body.addWidget(self.eyes)
         self.body.addWidget(self.what_to_do)
+        self.body.addWidget(self.without)
         self.body.addStretch(0)
 
     def _make_buttons(self, use_clip: Callable[[], None]) -> None:
@@ -80,6 +83,8 @@ class CameraPage(Page):
         self.kept.clicked.connect(director.use_kept)
         self.retry = Button(words.say("trouble.retry"), "main")
         self.retry.clicked.connect(director.retry)
+        self.leave_out = Button(words.say("ask.place.skip"))
+        self.leave_out.clicked.connect(director.leave_out)
         self.demo = Button(words.say("trouble.demo"))
         self.demo.clicked.connect(use_clip)
         self.back = Button(words.say("trouble.back"))
@@ -95,6 +100,7 @@ class CameraPage(Page):
             self.kept,
             self.next,
             self.retry,
+            self.leave_out,
             self.demo,
             self.back,
             self.skip,
@@ -116,6 +122,10 @@ class CameraPage(Page):
         """The page comes to the front: another set-up may have been kept meanwhile."""
         self._look_for_kept()
         super().enter()
+        # While it opens nothing leads on, and the keys must not lie on a way out.
+        looking, trouble = self._director.looking, self._director.trouble
+        if trouble is None and not looking and not self.next.isEnabled():
+            self.setFocus()
 
     def toggle_picture(self) -> None:
         """Hide the picture, or show it again; the camera goes on, and the verdict stays."""
@@ -154,17 +164,10 @@ class CameraPage(Page):
         looking = director.looking
         # A line more stands above the picture then.
         self.body.setSpacing(theme.S if looking else theme.M)
-        for part in (self.on, self.progress, self.skip):
-            _show(part, looking)
-        relabel(self.back, words.say("first.before" if looking else "trouble.back"))
-        _show(self.kept, trouble is None and self._is_kept and not looking)
-        _show(self.next, trouble is None and not looking)
-        _show(self.retry, trouble is not None)
-        _show(self.demo, trouble is not None and director.conductor is None and not looking)
-        # The first steps are crowded enough; the key works there, too.
-        _show(self.unwell, director.can_be_unwell and not looking)
+        came = trouble is not None and self.retry.isHidden()
+        self._show_ways(trouble=trouble is not None)
         _show(self.what_to_do, trouble is not None or gone)
-        if isinstance(had, QWidget) and not had.isVisibleTo(self):
+        if (came and had in (None, self)) or (had is not None and not had.isVisibleTo(self)):
             self.enter()
         if trouble is not None or gone:
             _show(self.seat, False)
@@ -189,6 +192,25 @@ class CameraPage(Page):
             self.kept.setEnabled(ready)
             if ready and not looking and not self.choice.isAncestorOf(self.focusWidget()):
                 (self.kept if self._is_kept else self.next).setFocus()
+
+    def _show_ways(self, *, trouble: bool) -> None:
+        """The ways on: to the set-up, through the first steps, or what to do about trouble."""
+        director = self._director
+        looking, in_session = director.looking, director.conductor is not None
+        for part in (self.on, self.progress, self.skip):
+            _show(part, looking)
+        relabel(self.back, words.say("first.before" if looking else "trouble.back"))
+        _show(self.kept, not trouble and self._is_kept and not looking)
+        _show(self.next, not trouble and not looking)
+        _show(self.retry, trouble)
+        _show(self.demo, trouble and not in_session and not looking)
+        # A session goes on without it.
+        _show(self.leave_out, trouble and in_session)
+        # The try can be left out, too, but is nothing to be noted.
+        a_try = director.plan is not None and director.plan.plan_id == TRY_ID
+        _show(self.without, trouble and in_session and not a_try)
+        # The first steps are crowded enough; the key works there, too.
+        _show(self.unwell, director.can_be_unwell and not looking)
 
     def _show_verdict(self, key: str) -> None:
         """Light and picture first, then the distance that the exercise asks for."""

@@ -38,7 +38,8 @@ class SoundPage(Page):
         self.body.addWidget(self._lack)
         self.body.addWidget(self.choice)
         self.body.addWidget(Words(words.say("sound.seated")))
-        self.body.addWidget(Words(words.say("sound.always")))
+        self.always = Words()
+        self.body.addWidget(self.always)
         self.fall = Words(words.say("sound.fall"))
         self.body.addWidget(self.fall)
         self.body.addStretch(1)
@@ -88,6 +89,9 @@ class SoundPage(Page):
             self._lack.setVisible(bool(key))
         if self.fall.isHidden() == director.can_speak:
             self.fall.setVisible(director.can_speak)
+        always = words.say("sound.always" if director.can_sound else "sound.always.none")
+        if self.always.text() != always:
+            self.always.setText(always)
         text = words.say(key) if key else ""
         if self.lack.text() != text:
             self.lack.setText(text)

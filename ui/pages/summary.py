@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import ENDED_BADLY
+from tracker.practice.earlier import DAY_IS_OVER
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session.flow import Director
@@ -118,7 +119,8 @@ class SummaryPage(Page):
             if button.isHidden() == on:
                 button.setVisible(on)
         # Who was told that it is all for today is not asked to practise in the next breath.
-        over = director.ended in ENDED_BADLY
+        found = {} if director.saved is None else director.saved.summary
+        over = director.ended in ENDED_BADLY or DAY_IS_OVER in found.get("ended_because", ())
         relabel(self.again, words.say("summary.first_page" if over else "summary.again"))
         why = director.keep_error
         said = words.say("summary.not_kept", why=words.told(why)) if why else ""
@@ -127,7 +129,6 @@ class SummaryPage(Page):
         self.kept.setText(said)
         self.kept.setVisible(bool(said))
         said = words.say(self._how_it_ended())
-        found = {} if director.saved is None else director.saved.summary
         if found.get("baseline") is True and found.get("exercises"):
             said = f"{said} {words.say('baseline.kept')}"
         if director.clip is not None:
@@ -226,7 +227,9 @@ class SummaryPage(Page):
             if row.share is not None:
                 # Beside the name of each, or below the number of the only one.
                 at += not posts_first
-                self.grid.addWidget(Posts(*row.share), at, 1, Qt.AlignmentFlag.AlignLeft)
+                posts = Posts(*row.share)
+                posts.set_percent(self.percent)
+                self.grid.addWidget(posts, at, 1, Qt.AlignmentFlag.AlignLeft)
             at += 1
 
     def _sized(self, label: Words) -> Words:

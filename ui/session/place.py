@@ -7,7 +7,7 @@ from typing import Any
 
 from tracker.plan.asked import Asked as EntryAsked
 from tracker.practice.from_clips import shifted_step
-from tracker.practice.tasks import Prepare
+from tracker.practice.tasks import NO_CAMERA, Prepare
 from tracker.session.stage import Step
 from ui.session.clock import is_seen
 from ui.session.seat_told import SeatPart
@@ -48,6 +48,13 @@ class PlacePart(SeatPart):
         self.look_for_cameras()
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
+
+    def leave_out(self) -> None:
+        """Leave out an exercise whose camera can't be used, and go on with what comes after it."""
+        if self.phase == Phase.camera and isinstance(self.task, Prepare):
+            self._close_service()
+            self.trouble = None
+            self.answer(NO_CAMERA)
 
     def _refuses_still(self, asked: EntryAsked) -> bool:
         """Whether an entry moves what the person wants to be still: all but the target itself."""

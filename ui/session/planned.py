@@ -16,6 +16,7 @@ from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.conductor import Conductor
 from tracker.practice.tasks import (
+    NO_CAMERA,
     AskGate,
     AskScores,
     AskSound,
@@ -43,7 +44,7 @@ _END_BPM, _END_S = 180.0, 0.99
 #: Pages from which a session may begin, or that lead to one.
 _AT_REST = frozenset({Phase.welcome, Phase.tools, Phase.first})
 #: Passed over by the patient's own choice: that need not be said again.
-_OWN_CHOICE = frozenset({"not_in_place", "session_ended", "locked"})
+_OWN_CHOICE = frozenset({NO_CAMERA, "not_in_place", "session_ended", "locked"})
 
 
 def _is_explained(task: Over) -> bool:

@@ -1987,6 +1987,11 @@
             <translation>تركه المريض</translation>
         </message>
         <message>
+            <source>left out by the patient, as no camera could be used</source>
+            <comment>left out by the patient, as no camera could be used</comment>
+            <translation>تركه المريض، لأنه لم تكن هناك كاميرا صالحة للاستعمال</translation>
+        </message>
+        <message>
             <source>left the picture</source>
             <comment>left the picture</comment>
             <translation>خرج من الصورة</translation>
@@ -4578,6 +4583,11 @@
             <source>Can the camera see you?</source>
             <comment>camera.title</comment>
             <translation>هل تراك الكاميرا؟</translation>
+        </message>
+        <message>
+            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <comment>camera.without</comment>
+            <translation>إذا بقي الأمر كذلك، فاترك هذا التمرين. وما تتمرن عليه من دون الحاسوب يمكنك تدوينه في الصفحة الأولى.</translation>
         </message>
         <message>
             <source>Camera off</source>
@@ -9800,6 +9810,11 @@
             <translation>لا تستطيع الشاشة عرض هذا إلا وأنت جالس أمامها.</translation>
         </message>
         <message>
+            <source>You left this one out, as no camera could be used.</source>
+            <comment>refused.no_camera</comment>
+            <translation>تركت هذا، لأنه لم تكن هناك كاميرا صالحة للاستعمال.</translation>
+        </message>
+        <message>
             <source>A helper has to stand next to you.</source>
             <comment>refused.no_helper</comment>
             <translation>يجب أن يقف بجانبك شخص يساعدك.</translation>
@@ -10913,6 +10928,11 @@
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
             <translation>عندما تكون عيناك مغمضتين، أو عندما تقف، يقودك الصوت مهما اخترت هنا.</translation>
+        </message>
+        <message>
+            <source>Without sound, practice with your eyes shut or standing needs somebody who reads to you.</source>
+            <comment>sound.always.none</comment>
+            <translation>من دون صوت تحتاج التمارين والعينان مغمضتان، أو في أثناء الوقوف، إلى شخص يقرأ لك.</translation>
         </message>
         <message>
             <source>Back</source>

@@ -1987,6 +1987,11 @@
             <translation>von der Person weggelassen</translation>
         </message>
         <message>
+            <source>left out by the patient, as no camera could be used</source>
+            <comment>left out by the patient, as no camera could be used</comment>
+            <translation>von der Person weggelassen, weil keine Kamera zu gebrauchen war</translation>
+        </message>
+        <message>
             <source>left the picture</source>
             <comment>left the picture</comment>
             <translation>nicht im Bild</translation>
@@ -4578,6 +4583,11 @@
             <source>Can the camera see you?</source>
             <comment>camera.title</comment>
             <translation>Kann die Kamera Sie sehen?</translation>
+        </message>
+        <message>
+            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <comment>camera.without</comment>
+            <translation>Wenn es so bleibt, lassen Sie diese Übung weg. Was Sie ohne den Laptop üben, können Sie auf der ersten Seite eintragen.</translation>
         </message>
         <message>
             <source>Camera off</source>
@@ -9800,6 +9810,11 @@
             <translation>Das kann der Bildschirm nur zeigen, während Sie davor sitzen.</translation>
         </message>
         <message>
+            <source>You left this one out, as no camera could be used.</source>
+            <comment>refused.no_camera</comment>
+            <translation>Das haben Sie weggelassen, weil keine Kamera zu gebrauchen war.</translation>
+        </message>
+        <message>
             <source>A helper has to stand next to you.</source>
             <comment>refused.no_helper</comment>
             <translation>Eine Hilfsperson muss neben Ihnen stehen.</translation>
@@ -10913,6 +10928,11 @@
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
             <translation>Mit geschlossenen Augen oder im Stehen führt Sie der Ton, was immer Sie hier wählen.</translation>
+        </message>
+        <message>
+            <source>Without sound, practice with your eyes shut or standing needs somebody who reads to you.</source>
+            <comment>sound.always.none</comment>
+            <translation>Ohne Ton brauchen Sie für Übungen mit geschlossenen Augen oder im Stehen jemanden, der Ihnen vorliest.</translation>
         </message>
         <message>
             <source>Back</source>

@@ -1987,6 +1987,11 @@
             <translation>omitido por el paciente</translation>
         </message>
         <message>
+            <source>left out by the patient, as no camera could be used</source>
+            <comment>left out by the patient, as no camera could be used</comment>
+            <translation>omitido por el paciente, porque ninguna cámara servía</translation>
+        </message>
+        <message>
             <source>left the picture</source>
             <comment>left the picture</comment>
             <translation>fuera de la imagen</translation>
@@ -4578,6 +4583,11 @@
             <source>Can the camera see you?</source>
             <comment>camera.title</comment>
             <translation>¿Puede verle la cámara?</translation>
+        </message>
+        <message>
+            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <comment>camera.without</comment>
+            <translation>Si sigue igual, deje este ejercicio. Lo que practique sin el ordenador puede anotarlo en la primera página.</translation>
         </message>
         <message>
             <source>Camera off</source>
@@ -9800,6 +9810,11 @@
             <translation>La pantalla solo puede mostrar este mientras está en la silla delante de ella.</translation>
         </message>
         <message>
+            <source>You left this one out, as no camera could be used.</source>
+            <comment>refused.no_camera</comment>
+            <translation>Dejó este sin hacer, porque ninguna cámara servía.</translation>
+        </message>
+        <message>
             <source>A helper has to stand next to you.</source>
             <comment>refused.no_helper</comment>
             <translation>Alguien que le ayude tiene que estar a su lado.</translation>
@@ -10913,6 +10928,11 @@
             <source>With your eyes shut, or standing, sound leads you whatever you choose here.</source>
             <comment>sound.always</comment>
             <translation>Con los ojos cerrados, o de pie, le guía el sonido, elija lo que elija aquí.</translation>
+        </message>
+        <message>
+            <source>Without sound, practice with your eyes shut or standing needs somebody who reads to you.</source>
+            <comment>sound.always.none</comment>
+            <translation>Sin sonido, para practicar con los ojos cerrados o de pie necesita a alguien que le lea.</translation>
         </message>
         <message>
             <source>Back</source>

@@ -38,15 +38,23 @@ class Posts(QWidget):
 
     def __init__(self, done: float, goal: float) -> None:
         super().__init__()
+        self.set_percent(100)
         self.tall, self.many = posts_of(done, goal)
         self.setAccessibleName(
             words.say("practice.of", done=words.number(done), goal=words.number(goal))
         )
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
 
+    def set_percent(self, percent: int) -> None:
+        """They grow with the text, upwards: to the side there is no more room."""
+        self._high_px, self._low_px = (round(px * percent / 100) for px in (_HIGH_PX, _LOW_PX))
+        self._wide_px = _WIDE_PX * (percent / 100) ** 0.5
+        self.updateGeometry()
+        self.update()
+
     def sizeHint(self) -> QSize:
         """Room for the most there can be: those of all rows stand under each other."""
-        return QSize(MOST * _STEP_PX, _HIGH_PX + 2)
+        return QSize(MOST * _STEP_PX, self._high_px + 2)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw them on a line."""
@@ -55,14 +63,15 @@ class Posts(QWidget):
         painter.setPen(Qt.PenStyle.NoPen)
         role = QPalette.ColorRole
         mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
-        foot = float(_HIGH_PX)
+        foot = float(self._high_px)
         for k in range(self.many):
             tall = k < self.tall
             painter.setBrush(self.palette().color(role.Highlight if tall else role.Mid))
-            high = _HIGH_PX if tall else _LOW_PX
+            high = self._high_px if tall else self._low_px
             left = self.width() - (k + 1) * _STEP_PX if mirrored else k * _STEP_PX
-            box = QRectF(left + (_STEP_PX - _WIDE_PX) / 2, foot - high, _WIDE_PX, high)
+            wide = self._wide_px
+            box = QRectF(left + (_STEP_PX - wide) / 2, foot - high, wide, high)
             painter.drawRoundedRect(box, 2, 2)
-        wide = self.many * _STEP_PX
+        wide = float(self.many * _STEP_PX)
         line = QRectF(self.width() - wide if mirrored else 0, foot - 1, wide, theme.LINE)
         painter.fillRect(line, self.palette().color(role.Mid))

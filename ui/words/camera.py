@@ -14,6 +14,11 @@ CAMERA_WORDS: dict[str, object] = {
     "camera.picture": QT_TRANSLATE_NOOP("turnpost", "You, as in a mirror"),
     "camera.next": QT_TRANSLATE_NOOP("turnpost", "Start the set-up"),
     "camera.default": QT_TRANSLATE_NOOP("turnpost", "First camera found"),
+    "camera.without": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "If it stays so, leave this exercise out. What you practise without the laptop you can "
+        "note on the first page.",
+    ),
     "verdict.opening": QT_TRANSLATE_NOOP(
         "turnpost", "Getting the camera ready. This can take half a minute."
     ),

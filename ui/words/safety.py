@@ -119,6 +119,9 @@ SAFETY_WORDS: dict[str, object] = {
     ),
     "refused.no_marks": QT_TRANSLATE_NOOP("turnpost", "There are no notes on the wall for it."),
     "refused.not_in_place": QT_TRANSLATE_NOOP("turnpost", "You left this one out."),
+    "refused.no_camera": QT_TRANSLATE_NOOP(
+        "turnpost", "You left this one out, as no camera could be used."
+    ),
     "refused.session_ended": QT_TRANSLATE_NOOP("turnpost", "You stopped before this one."),
     "symptoms.score_above": QT_TRANSLATE_NOOP(
         "turnpost", "That was a lot. It is enough for today."

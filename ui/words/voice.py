@@ -66,6 +66,10 @@ VOICE_WORDS: dict[str, object] = {
         "turnpost",
         "With your eyes shut, or standing, sound leads you whatever you choose here.",
     ),
+    "sound.always.none": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Without sound, practice with your eyes shut or standing needs somebody who reads to you.",
+    ),
     "sound.fall": QT_TRANSLATE_NOOP(
         "turnpost", "After a sudden drop of your head the voice always asks how you are."
     ),
