@@ -38,9 +38,9 @@ def test_errors_lie_upon_the_truth_as_large_as_is_said() -> None:
 def test_a_short_table_counts_all_and_notices_what_happened(
     capsys: pytest.CaptureFixture[str],
 ) -> None:
-    assert main(["bench", "sets", "--sets", str(2 * len(KINDS)), "--seed", "3"]) == 0
+    assert main(["bench", "sets", "--sets", str(len(KINDS)), "--seed", "3"]) == 0
     rows = {r[:20].strip(): r[20:].split() for r in capsys.readouterr().out.splitlines()}
-    assert rows["all"] == [str(2 * len(KINDS)), "0"]
+    assert rows["all"] == [str(len(KINDS)), "0"]
     for code in ("gaze_off_target", "eyes_closed", "head_moved", "eyes_opened"):
         true, found, false = rows[code]
         assert (int(true), false) > (0, "") and (true, false) == (found, "0"), code
