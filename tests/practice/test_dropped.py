@@ -177,6 +177,19 @@ def test_who_was_lost_as_they_sat_down_and_is_fine_goes_on() -> None:
     assert [e["exercise"] for e in found["exercises"]] == ["stand", "turns-on-target"]
 
 
+def test_who_was_leaving_as_it_was_asked_and_is_fine_has_left() -> None:
+    for answer, over in (
+        ("fine", Over(ended="stopped")),
+        (None, Over(ended="possible_fall", because=("no_answer",))),
+    ):
+        person = Person()
+        conductor = in_a_set(person)
+        conductor.dropped(conductor.now_s, seen=False, leaving=True)
+        conductor.answer(answer)
+        assert conductor.task == over
+        assert kept(person)["after_drop"]["value"] == answer
+
+
 def test_the_answer_stands_beside_the_set_that_it_is_of() -> None:
     """The camera saw a drop in the first set alone; the second was asked about by the place."""
     person = Person()

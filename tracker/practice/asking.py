@@ -98,12 +98,12 @@ class Dropped(Exception):  # noqa: N818
     """The head dropped suddenly in a set.
 
     ``seen``: it was seen to stay down; else the person was lost while it dropped, as somebody
-    is who sits down out of the picture.
+    is who sits down out of the picture. ``leaving``: it was to be all for today, and stays so.
     """
 
-    def __init__(self, *, seen: bool) -> None:
+    def __init__(self, *, seen: bool, leaving: bool = False) -> None:
         super().__init__()
-        self.seen = seen
+        self.seen, self.leaving = seen, leaving
 
 
 @dataclass(slots=True)

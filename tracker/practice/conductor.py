@@ -220,20 +220,20 @@ class Conductor:
         self._rest_from(time_s)
         self._go_on(None)
 
-    def dropped(self, time_s: float, *, seen: bool) -> None:
+    def dropped(self, time_s: float, *, seen: bool, leaving: bool = False) -> None:
         """The head dropped suddenly in the set: it is over, and how the person is is asked.
 
         Also where that came out when the set had just ended otherwise.
 
         ``seen`` is False where they were lost while it dropped: who only sat down, and says to
-        be fine, goes on.
+        be fine, goes on; or ends for today, where that was wished (``leaving``).
         """
         if self._flow.just_over:
             # The time for an answer begins when it is asked.
             self._flow.now_s = max(self._flow.now_s, time_s)
         else:
             self._rest_from(time_s)
-        self._task = self._going.throw(Dropped(seen=seen))
+        self._task = self._going.throw(Dropped(seen=seen, leaving=leaving))
 
     def _rest_from(self, time_s: float) -> None:
         """No more of the set is asked for from a time on."""

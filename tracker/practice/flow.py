@@ -326,6 +326,8 @@ class SessionFlow(Asking):
     def _ask_well(self, dropped: Dropped) -> Flow:
         """Ask how the person is, and end the session unless they only sat down and are fine.
 
+        Who is fine, and had wished to end for today, is not led on.
+
         It is kept as not answered from the first: a session that breaks off while nobody
         answers must say so. Who is not well is asked the safety questions, as anywhere else.
         """
@@ -348,6 +350,8 @@ class SessionFlow(Asking):
             about = {**about, "answer": given, "seconds": seconds}
         self._keep_drop(about)
         if given == "fine" and not seen:
+            if dropped.leaving:
+                raise End("stopped")
             return
         because: tuple[str, ...] = (given or unsaid,)
         if given == "not_well":
