@@ -97,6 +97,18 @@ def test_what_was_all_for_today_stays_so_until_the_next_day(
     assert next_day.ended == "finished" and done_ids(next_day)
 
 
+@pytest.mark.parametrize("plan_id", [None, TRY_ID])
+@pytest.mark.parametrize("named", [True, False])
+def test_a_try_and_practice_outside_a_plan_end_the_day_too(
+    plan_id: str | None, named: bool
+) -> None:
+    """Outside a plan nobody is named: it may have been the person of this one."""
+    _, first = session(0, settle_s=None)
+    of = {"plan_id": plan_id, "person": first.person if named else None}
+    _, again = session(0, [first.model_copy(update=of)])
+    assert again.ended_because == ["day_is_over"]
+
+
 @pytest.mark.parametrize("again", [{}, {"neck_pain": True}])
 def test_the_therapist_s_word_of_today_lets_it_go_on_after_the_safety_questions(
     again: dict[str, bool],
@@ -136,40 +148,19 @@ def test_after_an_emergency_only_another_day_lets_it_go_on() -> None:
         assert isinstance(conductor.task, Over) is final
 
 
-def test_what_ended_well_or_was_no_session_of_a_plan_ends_no_day() -> None:
+def test_what_ended_well_or_is_still_to_come_ends_no_day() -> None:
     _, well = session(0)
     stopped = well.model_copy(update={"ended": "stopped"})
     broken = well.model_copy(update={"ended": "interrupted"})
     badly = well.model_copy(update={"ended": "stopped_unwell"})
-    # Practice outside a plan names nobody; a try and a day to come are no practice of today.
-    outside = badly.model_copy(update={"plan_id": None, "person": None})
-    a_try = badly.model_copy(update={"plan_id": TRY_ID})
     ahead = badly.model_copy(update={"started_at": f"{DAY + timedelta(days=1)}T09:00:00"})
-    for last in (well, stopped, broken, outside, a_try, ahead):
+    theirs = badly.model_copy(update={"person": "somebody else"})
+    for last in (well, stopped, broken, ahead, theirs):
         assert done_ids(session(0, [last])[1])
     # The therapist beside the person decides.
     person = Person()
     person.practise(PLAN, history=[badly], today=DAY, supervised=True)
     assert done_ids(person.summary)
-
-
-@pytest.mark.parametrize(
-    ("how", "over"),
-    [("unwell", True), ("at the start", True), ("seen", True), ("lost", False), ("", False)],
-)
-def test_what_broke_off_where_it_would_have_ended_ends_the_day(how: str, over: bool) -> None:
-    person = Person()
-    until = AskGate if how == "at the start" else DoSet
-    conductor = person.practise(PLAN, until=until, today=DAY)
-    if how in ("unwell", "at the start"):
-        conductor.unwell()
-        assert isinstance(conductor.task, AskGate)
-    elif how:
-        begin_set(conductor)
-        conductor.dropped(conductor.now_s + 2.0, seen=how == "seen")
-    left = person.summary.model_copy(update={"started_at": f"{DAY}T09:00:00"})
-    assert left.ended == "interrupted"
-    assert earlier_of([left], DAY).day_is_over is over
 
 
 def test_a_day_on_which_nothing_was_begun_has_no_rest_to_ask_about() -> None:

@@ -216,7 +216,7 @@ class Asking:
         sure = False
         while True:
             try:
-                said = yield AskDayOver(because=self._earlier.day_because, sure=sure)
+                said = yield AskDayOver(because=self._earlier.day.because, sure=sure)
             except End as end:
                 raise End(end.ended, (DAY_IS_OVER,), shown=end.shown) from None
             if said is not True and not sure:

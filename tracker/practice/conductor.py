@@ -26,6 +26,7 @@ from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.asking import CantBegin, Dropped, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
+from tracker.practice.day import Told, day_by, told_by
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.flow import SessionFlow
 from tracker.practice.tasks import (
@@ -67,6 +68,9 @@ class Conductor:
         Takes every answer and every decision.
     history
         Summaries of the person's earlier sessions, oldest first.
+    of_today
+        What any other sessions say of today: it counts for whether all is over for today, and for
+        nothing else.
     today
         The day on the person's calendar; without one nothing is asked once a week or of the
         day before, nor in a try of the program.
@@ -93,6 +97,7 @@ class Conductor:
         recorder: Recorder,
         *,
         history: Sequence[Summary] = (),
+        of_today: Sequence[Told] = (),
         today: date | None = None,
         week: int = 1,
         stage_id: str | None = None,
@@ -107,9 +112,10 @@ class Conductor:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
-        if supervised or not attended:
+        if today is not None and attended and not supervised and not a_try:
             # The therapist decides; of clips nothing is left to be prevented.
-            earlier = replace(earlier, day_is_over=False, day_because=())
+            told = (*map(told_by, history), *of_today)
+            earlier = replace(earlier, day=day_by(told, plan.person, today))
         self._begin = recorder.begin
         self._step: Step | None = None
         self._flow = SessionFlow(

@@ -129,7 +129,7 @@ class SessionFlow(Asking):
         self._tell_outside()
         # Who comes back although it was all for today may need help now.
         yield from self._ask_gate("start")
-        if self._earlier.day_is_over and not self._earlier.week.fall_open:
+        if self._earlier.day.is_over and not self._earlier.week.fall_open:
             yield from self._ask_day_over()
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:

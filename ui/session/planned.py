@@ -84,7 +84,8 @@ class PlannedPart(MovedPart):
         self.plan, self._lack_told = plan, False
         self.prepare_voice()
         new = None if self.baseline is None else self.baseline.folder
-        self._history = self._world.run(lambda: self._world.history(plan, new))
+        world = self._world
+        self._history = world.run(lambda: (world.history(plan, new), world.of_today()))
         self._begin_plan()
 
     def _begin_plan(self) -> None:
@@ -105,12 +106,13 @@ class PlannedPart(MovedPart):
             # One session is the baseline, and not all that come after it.
             self.baseline = None
         self._recording = recording
-        known = history.result or []
+        known, of_today = history.result or ((), ())
         self.first_time = not any(s.plan_id and s.anything_begun for s in known)
         self.conductor = Conductor(
             self.plan,
             recording,
             history=known,
+            of_today=of_today,
             today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
