@@ -85,6 +85,8 @@ class Conductor:
     supervised
         Whether the therapist sits beside the person, and decides if another session that had to
         be ended today is the end for today.
+    only_whether
+        Whether nothing is asked but whether practice outside a plan may begin (``may_begin``).
     speaks
         Whether words can be spoken here: what is spoken through needs them, or a reader.
     countdown_s, standing_countdown_s
@@ -104,6 +106,7 @@ class Conductor:
         absent: Mapping[str, str] | None = None,
         attended: bool = True,
         supervised: bool = False,
+        only_whether: bool = False,
         speaks: Callable[[], bool] = lambda: True,
         countdown_s: float = COUNTDOWN_S,
         standing_countdown_s: float = STANDING_COUNTDOWN_S,
@@ -112,7 +115,7 @@ class Conductor:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
-        if today is not None and attended and not supervised and not a_try:
+        if today is not None and attended and not supervised:
             # The therapist decides; of clips nothing is left to be prevented.
             told = (*map(told_by, history), *of_today)
             earlier = replace(earlier, day=day_by(told, plan.person, today))
@@ -128,6 +131,7 @@ class Conductor:
             attended=attended,
             countdown_s=(countdown_s, standing_countdown_s),
             earlier=earlier,
+            only_whether=only_whether,
         )
         self._flow.speaks = speaks
         self._going = self._flow.session()
@@ -137,6 +141,11 @@ class Conductor:
     def task(self) -> Task:
         """What comes next."""
         return self._task
+
+    @property
+    def may_begin(self) -> bool:
+        """Whether only that was asked, and practice outside a plan may begin now."""
+        return self._flow.may_begin
 
     @property
     def now_s(self) -> float:

@@ -65,6 +65,8 @@ class SessionFlow(Asking):
     """
 
     confirmed = False
+    #: Whether only that was asked, and practice outside a plan may begin now.
+    may_begin = False
 
     def __init__(
         self,
@@ -78,6 +80,7 @@ class SessionFlow(Asking):
         attended: bool,
         countdown_s: tuple[float, float],
         earlier: Earlier,
+        only_whether: bool = False,
     ) -> None:
         super().__init__(
             plan,
@@ -89,7 +92,7 @@ class SessionFlow(Asking):
             attended=attended,
             earlier=earlier,
         )
-        self._countdown_s = countdown_s
+        self._countdown_s, self._only_whether = countdown_s, only_whether
         self._left: list[Entry] = []
         self.numbers: list[int] = []
         self._double_told = False
@@ -131,6 +134,9 @@ class SessionFlow(Asking):
         yield from self._ask_gate("start")
         if self._earlier.day.is_over and not self._earlier.week.fall_open:
             yield from self._ask_day_over()
+        if self._only_whether:
+            self.may_begin = True
+            raise End("stopped")
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:
             yield from self._ask_since_last()

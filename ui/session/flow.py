@@ -60,7 +60,10 @@ class Director(LeavingPart):
             self.recovering.look()
 
     def start(self) -> None:
-        """From the welcome on: the clip's set-up, or the choice of the camera."""
+        """From the welcome on: the clip's set-up, or the choice of the camera.
+
+        Before a camera it is asked first what a day that was over asks.
+        """
         if self.phase != Phase.welcome or not self.at_rest:
             return
         if self.clip is not None:
@@ -68,6 +71,10 @@ class Director(LeavingPart):
             self._begin_setup()
             return
         self.prepare_voice()
+        self._begin_outside()
+
+    def _look_for_camera_first(self) -> None:
+        """Outside a plan all begins with a camera that sees the person."""
         self.look_for_cameras()
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))

@@ -16,9 +16,9 @@ from tracker.practice.tasks import (
     Task,
     Wait,
 )
+from ui.session.day_over import DayOverPart
 from ui.session.state import LIVE_PHASES, Phase
 from ui.session.twice import TWICE_S, Twice
-from ui.session.unwell import UnwellPart
 
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
 #: before is still on its way).
@@ -29,7 +29,7 @@ NOT_WELL = frozenset({"unwell", "double"})
 _SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
 
 
-class LeavingPart(UnwellPart):
+class LeavingPart(DayOverPart):
     """Tells a stop that is meant from one too many."""
 
     def __init__(self, *args: Any, **more: Any) -> None:

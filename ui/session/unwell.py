@@ -47,7 +47,8 @@ _REST_S = 3600.0
 class UnwellPart(FirstPart):
     """Leads to the safety questions where no plan does."""
 
-    _unwell_alone = False
+    #: Whether questions are asked that belong to no session of a plan.
+    _asked_alone = False
     #: The plan that the session was of, if any: it has the summary again afterwards.
     _plan_before: Plan | None = None
     #: Whether it was said while the session was being saved: it is asked once that is over.
@@ -90,10 +91,14 @@ class UnwellPart(FirstPart):
         self._done_before = False
 
     @property
+    def _reads(self) -> bool:
+        """Whether what was done before is read, as something is about to begin."""
+        return self._history is not None or self.reading_report
+
+    @property
     def _nothing_begun(self) -> bool:
         """Whether nothing goes on, is about to begin, or is only just over."""
-        reads = self._history is not None or self.reading_report
-        return self.conductor is None and self.phase in _BEFORE and not reads
+        return self.conductor is None and self.phase in _BEFORE and not self._reads
 
     def _is_meant(self) -> bool:
         """Whether it is no stray key; the key once more says so, if not from a shaking hand."""
@@ -144,10 +149,11 @@ class UnwellPart(FirstPart):
         self._map = None
         self.plan = self.plan_at_hand()
 
-    def _ask_alone(self) -> None:
+    def _ask_alone(self, **asked: Any) -> None:
         """Have a conductor ask: it has no exercises, only the questions and what follows.
 
-        The number for help is that of the plan at hand, if there is one.
+        The number for help is that of the plan at hand, if there is one. ``asked`` is the
+        conductor's.
         """
         live = self.phase in LIVE_PHASES
         self._hush()
@@ -173,8 +179,8 @@ class UnwellPart(FirstPart):
         at_hand = self.plan or self.plan_at_hand() or seated_starter()
         # Without entries: whatever is answered, nothing can begin.
         self.plan = at_hand.model_copy(update={"entries": [], "stages": []})
-        self._unwell_alone = True
-        self.conductor = Conductor(self.plan, recording)
+        self._asked_alone = True
+        self.conductor = Conductor(self.plan, recording, **asked)
         self.conductor.advance(self.now_s)
 
     def _record_after(self, plan: Plan) -> None:
@@ -191,7 +197,7 @@ class UnwellPart(FirstPart):
 
     def _finish(self, ended: str) -> None:
         # Saving may be over at once, and lead on to other questions.
-        alone, self._unwell_alone = self._unwell_alone, False
+        alone, self._asked_alone = self._asked_alone, False
         if alone:
             # It was no session of a plan.
             self.plan = self._plan_before
