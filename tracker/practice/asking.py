@@ -63,6 +63,9 @@ class Recorder(Protocol):
     def dropped(self, numbers: Sequence[int]) -> str:
         """Whether the head dropped in a set's steps: ``seen`` to stay down, ``lost``, or not."""
 
+    def dropping(self, numbers: Sequence[int]) -> bool:
+        """Whether the head drops now in one of a set's steps, and it is not decided yet."""
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
 

@@ -14,7 +14,6 @@ from tracker.practice.tasks import (
     DoSet,
     Over,
     Task,
-    Wait,
 )
 from ui.session.day_over import DayOverPart
 from ui.session.state import LIVE_PHASES, Phase
@@ -40,6 +39,8 @@ class LeavingPart(DayOverPart):
         #: Whether it is being asked now if this is to be all for today.
         self.asks_to_leave: Callable[[], bool] = lambda: False
         self._over_question = False
+        #: The task that was followed last.
+        self._followed: Task | None = None
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
@@ -54,11 +55,11 @@ class LeavingPart(DayOverPart):
     def takes_no_answer(self) -> bool:
         """Whether the page takes no answer yet: a key or a click was on its way to the one before.
 
-        So it is after a set, which a pause may have been meant for, and where another question
-        has given way.
+        So it is after a set, which a pause may have been meant for, where it is asked after a
+        drop, and where another question has given way.
         """
-        after_set = isinstance(self.task, AskAfterSet)
-        return self.came_unseen and (after_set or self._over_question)
+        held = isinstance(self.task, AskAfterSet | AskWell)
+        return self.came_unseen and (held or self._over_question)
 
     @property
     def _page_now(self) -> tuple[Phase, Task | None]:
@@ -67,12 +68,27 @@ class LeavingPart(DayOverPart):
     def _note_page(self, before: tuple[Phase, Task | None], *, asked: bool) -> None:
         """Time went on, and the page may be another than before; ``asked`` if one was over it."""
         if self._page_now != before:
-            # A drop may come out over what is asked once the set has ended with it; only in a set,
-            # and while one sits still after it, no answer is on its way.
-            over = isinstance(self.task, AskWell) and not isinstance(before[1], DoSet | Wait)
-            self._came_there, self._over_question = self._page_now, asked or over
-            self._came.happens(self.clock())
+            self._over_question = asked
+            self._came_now()
             self._changed()
+
+    def _came_now(self) -> None:
+        self._came_there = self._page_now
+        self._came.happens(self.clock())
+
+    def _follow_task(self) -> None:
+        super()._follow_task()
+        task = self.task
+        if isinstance(task, AskWell) and task is not self._followed:
+            # By a command, too, as when the session is ended: a second click is on its way then.
+            self._came_now()
+            self._changed()
+        self._followed = task
+
+    def answer(self, value: Any) -> None:
+        """Answer the task; after a drop only once it can have been read."""
+        if not (isinstance(self.task, AskWell) and self.takes_no_answer):
+            super().answer(value)
 
     def _came_just_now(self, within_s: float = TWICE_S) -> bool:
         here = self._came_there == self._page_now
