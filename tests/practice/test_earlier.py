@@ -157,10 +157,25 @@ def test_what_ended_well_or_is_still_to_come_ends_no_day() -> None:
     theirs = badly.model_copy(update={"person": "somebody else"})
     for last in (well, stopped, broken, ahead, theirs):
         assert done_ids(session(0, [last])[1])
-    # The therapist beside the person decides.
-    person = Person()
+
+
+@pytest.mark.parametrize(("allowed", "kinds"), [(True, ["AskGate"]), (False, ["Over"])])
+def test_the_therapist_beside_the_person_is_asked_once(allowed: bool, kinds: list[str]) -> None:
+    """Nobody else has to say it twice; but a button alone is no therapist's word."""
+    _, badly = session(0, after={"dizziness": 6})
+    person = Person(allowed=allowed)
     person.practise(PLAN, history=[badly], today=DAY, supervised=True)
-    assert done_ids(person.summary)
+    assert person.kinds()[:3] == ["AskGate", "AskDayOver", *kinds]
+    assert person.summary.allowed_today is bool(done_ids(person.summary)) is allowed
+
+
+def test_after_an_emergency_no_therapist_beside_lets_it_go_on() -> None:
+    """The button that says so is on the page of tools, for whoever presses it."""
+    _, emergency = session(0, gate={**ALL_NO, "chest_pain": True})
+    person = Person()
+    person.practise(PLAN, history=[emergency], today=DAY, supervised=True)
+    (asked,) = [t for t in person.tasks if isinstance(t, AskDayOver)]
+    assert asked.final and person.summary.ended_because == ["day_is_over"]
 
 
 def test_a_day_on_which_nothing_was_begun_has_no_rest_to_ask_about() -> None:

@@ -136,7 +136,7 @@ class Asking:
     ----------
     plan, recorder, openings
         The plan, where answers go, and which of it is open.
-    week, stage_id, absent, attended
+    week, stage_id, absent, attended, supervised
         As those of the conductor.
     earlier
         What earlier sessions mean for this one.
@@ -161,12 +161,13 @@ class Asking:
         absent: Mapping[str, str],
         attended: bool,
         earlier: Earlier,
+        supervised: bool = False,
     ) -> None:
         self.now_s = 0.0
         self.speaks: Callable[[], bool] = lambda: True
         self._plan, self._recorder, self._openings = plan, recorder, openings
         self._week, self._stage_id, self._absent = week, stage_id, absent
-        self._attended, self._earlier = attended, earlier
+        self._attended, self._supervised, self._earlier = attended, supervised, earlier
         #: Exercises in near work that are not done again today.
         self._doubled = set(earlier.doubled)
         self._lengths_mm = dict(earlier.lengths_mm)
@@ -214,7 +215,8 @@ class Asking:
     def _ask_day_over(self) -> Flow:
         """All was over for today: only the therapist's word of today lets it go on, said twice.
 
-        Then the safety questions come again. Whoever leaves has not been told to go on.
+        Once is enough where the therapist sits beside; after an emergency nothing is. Then the
+        safety questions come again. Whoever leaves has not been told to go on.
         """
         sure = False
         while True:
@@ -224,7 +226,7 @@ class Asking:
                 raise End(end.ended, (DAY_IS_OVER,), shown=end.shown) from None
             if said is not True and not sure:
                 raise End("stopped", (DAY_IS_OVER,))
-            if said is True and sure:
+            if said is True and (sure or self._supervised):
                 break
             sure = not sure
         self._recorder.answer(ALLOWED_TODAY, True)

@@ -83,8 +83,8 @@ class Conductor:
     attended
         Whether somebody is there to answer (see above).
     supervised
-        Whether the therapist sits beside the person, and decides if another session that had to
-        be ended today is the end for today.
+        Whether the therapist sits beside the person: on a day that was over it is asked once, not
+        twice, if they let it go on.
     only_whether
         Whether nothing is asked but whether practice outside a plan may begin (``may_begin``).
     speaks
@@ -115,8 +115,8 @@ class Conductor:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
-        if today is not None and attended and not supervised:
-            # The therapist decides; of clips nothing is left to be prevented.
+        if today is not None and attended:
+            # Of clips nothing is left to be prevented.
             told = (*map(told_by, history), *of_today)
             earlier = replace(earlier, day=day_by(told, plan.person, today))
         self._begin = recorder.begin
@@ -132,6 +132,7 @@ class Conductor:
             countdown_s=(countdown_s, standing_countdown_s),
             earlier=earlier,
             only_whether=only_whether,
+            supervised=supervised,
         )
         self._flow.speaks = speaks
         self._going = self._flow.session()

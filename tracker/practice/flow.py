@@ -75,6 +75,7 @@ class SessionFlow(AskingWell):
         countdown_s: tuple[float, float],
         earlier: Earlier,
         only_whether: bool = False,
+        supervised: bool = False,
     ) -> None:
         super().__init__(
             plan,
@@ -85,6 +86,7 @@ class SessionFlow(AskingWell):
             absent=absent,
             attended=attended,
             earlier=earlier,
+            supervised=supervised,
         )
         self._countdown_s, self._only_whether = countdown_s, only_whether
         self._left: list[Entry] = []
