@@ -185,6 +185,16 @@ def test_a_day_on_which_nothing_was_begun_has_no_rest_to_ask_about() -> None:
     assert earlier_of([first, nothing], DAY + timedelta(days=1)).ask_since_last
 
 
+def test_a_day_that_was_told_of_is_not_asked_about_again_the_day_after_next() -> None:
+    """Who answers and then leaves, before anything is begun, has told of it."""
+    _, first = session(0)
+    asked, left = session(1, [first], gate=[dict(ALL_NO)], before={"dizziness": 2}, ready=False)
+    assert "AskSinceLast" in asked.kinds() and not left.anything_begun
+    assert not earlier_of([first, left], DAY + timedelta(days=2)).ask_since_last
+    _, again = session(2, [first, left])
+    assert earlier_of([first, left, again], DAY + timedelta(days=3)).ask_since_last
+
+
 def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> None:
     _, first = session(0)
     ended, stopped = session(1, [first], gate={"fall": True})

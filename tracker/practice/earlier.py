@@ -54,17 +54,18 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
     Notes
     -----
     The rest of a day can be told of once it is over, and so can the morning after it: both
-    are asked about in the first session of a later day, once, answered or not; a day on which
-    nothing was begun has no rest of a day of practice. Sessions
-    without a day, of a day to come, outside any plan, or that only tried the program out count
-    for nothing.
+    are asked about in the first session of a later day, once, answered or not, whatever was
+    practised in that one; a day on which nothing was begun has no rest of a day of practice.
+    Sessions without a day, of a day to come, outside any plan, or that only tried the program out
+    count for nothing.
     """
     dated = dated_before(history, today)
-    before = any(s.anything_begun for d, s in dated if d < today)
+    practised = max((d for d, s in dated if d < today and s.anything_begun), default=None)
+    since = [s for d, s in dated if practised is not None and d > practised]
     of_today = [s for d, s in dated if d == today]
     return Earlier(
         week=week_before(history, today),
-        ask_since_last=before and not any(_asked_since(s) for s in of_today),
+        ask_since_last=practised is not None and not any(map(_asked_since, since)),
         doubled=frozenset(
             e.exercise
             for s in of_today
