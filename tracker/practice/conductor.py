@@ -198,6 +198,11 @@ class Conductor:
         return bool(self.set_steps)
 
     @property
+    def anything_begun(self) -> bool:
+        """Whether a set of this session has begun, the one that goes on or one before."""
+        return self._flow.anything_begun
+
+    @property
     def set_steps(self) -> Sequence[int]:
         """Steps of the set that is being done, or paused, by number; none where none has begun."""
         return tuple(self._flow.numbers) if isinstance(self._task, DoSet) else ()

@@ -61,6 +61,8 @@ class SessionFlow(AskingWell):
     confirmed = False
     #: Whether only that was asked, and practice outside a plan may begin now.
     may_begin = False
+    #: Whether a set of this session has begun.
+    anything_begun = False
 
     def __init__(
         self,
@@ -226,6 +228,7 @@ class SessionFlow(AskingWell):
         A session that breaks off within the set must still say that it was changed.
         """
         self.numbers.append(number)
+        self.anything_begun = True
         if self._changed_of_set:
             self._recorder.answer("changed", self._changed_of_set, number)
         if self.count_lost:

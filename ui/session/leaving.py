@@ -8,7 +8,6 @@ from typing import Any
 from tracker.practice.tasks import (
     AskAfterSet,
     AskDayOver,
-    AskGate,
     AskWell,
     CountDown,
     DoSet,
@@ -22,8 +21,6 @@ from ui.session.twice import TWICE_S, Twice
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
 #: before is still on its way).
 UNSEEN_S = 1.5
-#: Why the safety questions come of somebody who is not well.
-NOT_WELL = frozenset({"unwell", "double"})
 #: Outside a plan: pages after a set-up, which would be lost.
 _SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
 
@@ -119,6 +116,5 @@ class LeavingPart(DayOverPart):
         task = self.task
         between = not isinstance(task, CountDown | DoSet | AskWell | AskDayOver | Over)
         # Whoever is not well is not asked whether to go on: that page must not offer it.
-        not_well = isinstance(task, AskGate) and task.because in NOT_WELL
         asking = self.conductor is not None and self.phase == Phase.asking
-        return asking and between and not not_well
+        return asking and between and not self.asks_unwell

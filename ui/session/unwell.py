@@ -1,7 +1,8 @@
 """To feel unwell outside a session of a plan: the same safety questions come as in one.
 
-Before a session begins it is asked first whether it is meant: one stray key would close the day.
-Then they come in a record of the plan at hand, in which nothing was done.
+Where nothing goes on (before the first set of a session, and once it is over) it is asked first
+whether it is meant: one stray key would close the day. Before a session they come in a record of
+the plan at hand, in which nothing was done.
 After a session they come in a record of their own. One that waits for a place on disk goes on
 waiting meanwhile, and is saved together with that record.
 """
@@ -15,7 +16,7 @@ from typing import Any
 from tracker.plan.model import Plan
 from tracker.plan.starter import seated_starter
 from tracker.practice.conductor import Conductor
-from tracker.practice.tasks import Over
+from tracker.practice.tasks import AskGate, Over
 from tracker.session.stage import Step
 from ui.session.asked import Asked
 from ui.session.first import FirstPart
@@ -40,6 +41,8 @@ _PRACTISING = LIVE_PHASES | {
 _AFTER = frozenset({Phase.saving, Phase.summary})
 #: Ends that the safety questions led to, or came with.
 _ASKED = frozenset({"stopped_unwell", "red_flag"})
+#: Why the safety questions come of somebody who is not well.
+NOT_WELL = frozenset({"unwell", "double"})
 #: What comes after a stop is rest, for this long at most.
 _REST_S = 3600.0
 
@@ -97,8 +100,23 @@ class UnwellPart(FirstPart):
 
     @property
     def _nothing_begun(self) -> bool:
-        """Whether nothing goes on, is about to begin, or is only just over."""
-        return self.conductor is None and self.phase in _BEFORE and not self._reads
+        """Whether nothing goes on or is about to begin: before the first set, or after them all.
+
+        In the set-up the head moves; and who was told that all is over, or says not to be well,
+        need not say it twice.
+        """
+        if self._reads:
+            return False
+        if self.conductor is None:
+            return self.phase in _BEFORE or self.phase == Phase.summary
+        told = isinstance(self.task, Over) or self.asks_unwell
+        at_rest = self.phase in (Phase.asking, Phase.camera)
+        return at_rest and not told and not self.conductor.anything_begun
+
+    @property
+    def asks_unwell(self) -> bool:
+        """Whether the safety questions are asked of who is not well."""
+        return isinstance(self.task, AskGate) and self.task.because in NOT_WELL
 
     def _is_meant(self) -> bool:
         """Whether it is no stray key; the key once more says so, if not from a shaking hand."""
@@ -110,7 +128,7 @@ class UnwellPart(FirstPart):
     def unwell(self, *, meant: bool = False) -> None:
         """The patient feels unwell: everything stops, and the safety questions come.
 
-        Where nothing was begun it is asked first whether it is meant, unless that is known.
+        Where nothing goes on it is asked first whether it is meant, unless that is known.
         """
         if not self.can_be_unwell:
             return
@@ -193,7 +211,7 @@ class UnwellPart(FirstPart):
         super()._collect_saved()
         if self._unwell_waits and self.phase != Phase.saving:
             self._unwell_waits = False
-            self.unwell()
+            self.unwell(meant=True)
 
     def _finish(self, ended: str) -> None:
         # Saving may be over at once, and lead on to other questions.
