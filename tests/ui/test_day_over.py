@@ -98,6 +98,23 @@ def test_the_safety_questions_end_it_there_too(make: Make, fake: FakeWorld) -> N
     assert not fake.services
 
 
+@pytest.mark.parametrize("at_hand", [True, False])
+def test_who_was_told_so_is_not_asked_to_practise_again(
+    make: Make, fake: FakeWorld, at_hand: bool
+) -> None:
+    fake.of_today = [told(person=None)]
+    person = with_plan(make, fake, *fake.of_today) if at_hand else Person(make(), fake)
+    person.director.start()
+    person.settle()
+    person.none_of_these()
+    person.choose("End for today")
+    assert person.director.phase == Phase.summary
+    page: Any = person.window.pages["summary"]
+    assert page.again.text() == "To the first page"
+    person.choose("To the first page")
+    assert person.director.phase == Phase.welcome and person.director.at_rest
+
+
 @pytest.mark.parametrize(
     ("of_today", "over"),
     [

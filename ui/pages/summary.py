@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
-from tracker.plan.unlocking import ENDED_BADLY
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session.flow import Director
@@ -118,7 +117,7 @@ class SummaryPage(Page):
             if button.isHidden() == on:
                 button.setVisible(on)
         # Who was told that it is all for today is not asked to practise in the next breath.
-        over = director.ended in ENDED_BADLY
+        over = director.is_over_for_today
         relabel(self.again, words.say("summary.first_page" if over else "summary.again"))
         why = director.keep_error
         said = words.say("summary.not_kept", why=words.told(why)) if why else ""

@@ -8,7 +8,9 @@ from __future__ import annotations
 
 from datetime import date
 
+from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.day import day_by
+from tracker.practice.earlier import DAY_IS_OVER
 from ui.ports import Job, RecordingLike, Saved
 from ui.session.unwell import UnwellPart
 
@@ -22,6 +24,12 @@ class DayOverPart(UnwellPart):
     def at_rest(self) -> bool:
         """Nor is it about to be asked whether practice outside a plan may begin."""
         return super().at_rest and self._today is None
+
+    @property
+    def is_over_for_today(self) -> bool:
+        """Whether the session that is over had to be ended, or was told that the day was over."""
+        found = {} if self.saved is None else self.saved.summary
+        return self.ended in ENDED_BADLY or DAY_IS_OVER in found.get("ended_because", ())
 
     @property
     def _reads(self) -> bool:

@@ -9,7 +9,6 @@ job beside the window.
 from __future__ import annotations
 
 from calibration.parts import part_of
-from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.tasks import DoSet
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
@@ -196,7 +195,7 @@ class Director(LeavingPart):
         """From the summary: once more; to the first page where it was all for today."""
         if self.phase != Phase.summary or self.unsaved:
             return
-        if self.plan is not None or self.ended in ENDED_BADLY:
+        if self.plan is not None or self.is_over_for_today:
             self.leave_summary()
             return
         self._put_away()
