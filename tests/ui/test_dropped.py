@@ -340,6 +340,8 @@ def test_a_window_that_stood_still_asks_however_the_set_was_left_since(
     assert isinstance(person.director.task, AskWell) is (how != "none")
     if how == "none":
         return
+    person.press("1")
+    assert isinstance(person.director.task, AskWell), "nobody can have read it yet"
     person.wait(UNSEEN_S)
     person.press("1")
     if way == "end for today" and how == "lost":
