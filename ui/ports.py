@@ -17,6 +17,7 @@ from calibration.mark import MarkFound
 from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
+from tracker.practice.day import Told
 from tracker.sample import Sample
 from tracker.session.live import Dropped, LiveState
 from tracker.session.recovery import Interrupted
@@ -366,6 +367,8 @@ class World:
     history
         Summaries of earlier sessions with a plan, oldest first; also of those that lie beside
         the folder of the next one, where that is given.
+    of_today
+        What all sessions on this computer say of today, those that were not saved among them.
     cameras
         The cameras there are.
     look
@@ -395,6 +398,7 @@ class World:
     forget: Callable[[Path], None] = lambda _folder: None
     was_sent: Callable[[Path], bool] = lambda _folder: False
     history: Callable[[Plan, Path | None], Sequence[Summary]] = lambda _plan, _new: []
+    of_today: Callable[[], Sequence[Told]] = list
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
     reads_marks: Callable[[Path, Marks], bool] = lambda _path, _marks: True

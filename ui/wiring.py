@@ -20,7 +20,7 @@ from tracker.handover.sent import record
 from tracker.lens import Lens
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
-from tracker.practice.history import load_history
+from tracker.practice.history import load_history, load_today
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.files import data_folder, make_private_folder, session_folder
@@ -381,6 +381,7 @@ def make_world(
         forget=forget_session,
         was_sent=was_sent,
         history=history_of,
+        of_today=lambda: load_today(data_folder() / "sessions", dt.date.today()),
         kept_profile=kept_profile,
         reads_marks=reads_marks,
         keep_profile=keep_profile,

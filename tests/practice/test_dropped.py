@@ -10,7 +10,8 @@ from tests.practice.person import Person
 from tests.ui.patient import STAND, TURNS, plan_of
 from tracker.plan.gate import EMERGENCY, QUESTIONS, SPIN
 from tracker.practice.conductor import Conductor
-from tracker.practice.flow import SCORE_AFTER_S, WELL_S
+from tracker.practice.dropped import WELL_S
+from tracker.practice.flow import SCORE_AFTER_S
 from tracker.practice.tasks import AskAfterSet, AskGate, AskScores, AskWell, DoSet, Over, Settle
 from tracker.records.figures import record_of
 from tracker.records.rows import row_of
@@ -175,6 +176,69 @@ def test_who_was_lost_as_they_sat_down_and_is_fine_goes_on() -> None:
     found = kept(person)
     assert found["ended"] == "finished" and found["after_drop"]["value"] == "fine"
     assert [e["exercise"] for e in found["exercises"]] == ["stand", "turns-on-target"]
+
+
+def test_who_was_leaving_as_it_was_asked_and_is_fine_has_left() -> None:
+    for answer, over in (
+        ("fine", Over(ended="stopped")),
+        (None, Over(ended="possible_fall", because=("no_answer",))),
+    ):
+        person = Person()
+        conductor = in_a_set(person)
+        conductor.dropped(conductor.now_s, seen=False, leaving=True)
+        conductor.answer(answer)
+        assert conductor.task == over
+        assert kept(person)["after_drop"]["value"] == answer
+
+
+@pytest.mark.parametrize("leaving", [False, True])
+def test_nobody_is_fine_while_the_head_still_drops(
+    monkeypatch: pytest.MonkeyPatch, leaving: bool
+) -> None:
+    """What is seen of it decides, however early one says to be fine."""
+    person = Person()
+    conductor = in_a_set(person)
+    found: dict[str, Any] = {"dropping": True, "dropped": "lost"}
+    for name in found:
+        monkeypatch.setattr(person.engine, name, lambda _, n=name: found[n])
+    conductor.dropped(conductor.now_s, seen=False, leaving=leaving)
+    asked = conductor.task
+    conductor.answer("fine")
+    assert conductor.task is asked
+    found.update(dropping=False, dropped="seen")
+    conductor.answer("fine")
+    assert conductor.task == Over(ended="possible_fall", because=("fine",))
+    told = kept(person)["after_drop"]
+    assert (told["value"], told["seen"]) == ("fine", True)
+
+
+def test_who_is_not_well_need_not_wait_for_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    person = Person()
+    conductor = in_a_set(person)
+    monkeypatch.setattr(person.engine, "dropping", lambda _: True)
+    conductor.dropped(conductor.now_s, seen=False)
+    conductor.answer("not_well")
+    assert isinstance(conductor.task, AskGate)
+
+
+@pytest.mark.parametrize("how", ["stopped", "finished"])
+def test_a_drop_that_comes_out_after_the_answer_ends_the_session_with_it(
+    monkeypatch: pytest.MonkeyPatch, how: str
+) -> None:
+    """The summary does not say "not seen to its end" of what the camera saw to stay down."""
+    person = Person()
+    conductor = in_a_set(person)
+    conductor.dropped(conductor.now_s, seen=False)
+    conductor.answer("fine")
+    assert isinstance(conductor.task, AskAfterSet)
+    monkeypatch.setattr(person.engine, "dropped", lambda n: "seen" if 0 in n else "")
+    conductor.stop() if how == "stopped" else person.go_on(conductor)
+    assert conductor.task == Over(ended="possible_fall", because=("fine",))
+    found = kept(person)
+    assert found["ended"] == "possible_fall"
+    first, *others = found["exercises"]
+    assert found["after_drop"]["seen"] is first["after_drop"]["seen"] is True
+    assert all(e["after_drop"] is None for e in others)
 
 
 def test_the_answer_stands_beside_the_set_that_it_is_of() -> None:

@@ -97,6 +97,18 @@ def test_what_was_all_for_today_stays_so_until_the_next_day(
     assert next_day.ended == "finished" and done_ids(next_day)
 
 
+@pytest.mark.parametrize("plan_id", [None, TRY_ID])
+@pytest.mark.parametrize("named", [True, False])
+def test_a_try_and_practice_outside_a_plan_end_the_day_too(
+    plan_id: str | None, named: bool
+) -> None:
+    """Outside a plan nobody is named: it may have been the person of this one."""
+    _, first = session(0, settle_s=None)
+    of = {"plan_id": plan_id, "person": first.person if named else None}
+    _, again = session(0, [first.model_copy(update=of)])
+    assert again.ended_because == ["day_is_over"]
+
+
 @pytest.mark.parametrize("again", [{}, {"neck_pain": True}])
 def test_the_therapist_s_word_of_today_lets_it_go_on_after_the_safety_questions(
     again: dict[str, bool],
@@ -136,40 +148,34 @@ def test_after_an_emergency_only_another_day_lets_it_go_on() -> None:
         assert isinstance(conductor.task, Over) is final
 
 
-def test_what_ended_well_or_was_no_session_of_a_plan_ends_no_day() -> None:
+def test_what_ended_well_or_is_still_to_come_ends_no_day() -> None:
     _, well = session(0)
     stopped = well.model_copy(update={"ended": "stopped"})
     broken = well.model_copy(update={"ended": "interrupted"})
     badly = well.model_copy(update={"ended": "stopped_unwell"})
-    # Practice outside a plan names nobody; a try and a day to come are no practice of today.
-    outside = badly.model_copy(update={"plan_id": None, "person": None})
-    a_try = badly.model_copy(update={"plan_id": TRY_ID})
     ahead = badly.model_copy(update={"started_at": f"{DAY + timedelta(days=1)}T09:00:00"})
-    for last in (well, stopped, broken, outside, a_try, ahead):
+    theirs = badly.model_copy(update={"person": "somebody else"})
+    for last in (well, stopped, broken, ahead, theirs):
         assert done_ids(session(0, [last])[1])
-    # The therapist beside the person decides.
-    person = Person()
+
+
+@pytest.mark.parametrize(("allowed", "kinds"), [(True, ["AskGate"]), (False, ["Over"])])
+def test_the_therapist_beside_the_person_is_asked_once(allowed: bool, kinds: list[str]) -> None:
+    """Nobody else has to say it twice; but a button alone is no therapist's word."""
+    _, badly = session(0, after={"dizziness": 6})
+    person = Person(allowed=allowed)
     person.practise(PLAN, history=[badly], today=DAY, supervised=True)
-    assert done_ids(person.summary)
+    assert person.kinds()[:3] == ["AskGate", "AskDayOver", *kinds]
+    assert person.summary.allowed_today is bool(done_ids(person.summary)) is allowed
 
 
-@pytest.mark.parametrize(
-    ("how", "over"),
-    [("unwell", True), ("at the start", True), ("seen", True), ("lost", False), ("", False)],
-)
-def test_what_broke_off_where_it_would_have_ended_ends_the_day(how: str, over: bool) -> None:
+def test_after_an_emergency_no_therapist_beside_lets_it_go_on() -> None:
+    """The button that says so is on the page of tools, for whoever presses it."""
+    _, emergency = session(0, gate={**ALL_NO, "chest_pain": True})
     person = Person()
-    until = AskGate if how == "at the start" else DoSet
-    conductor = person.practise(PLAN, until=until, today=DAY)
-    if how in ("unwell", "at the start"):
-        conductor.unwell()
-        assert isinstance(conductor.task, AskGate)
-    elif how:
-        begin_set(conductor)
-        conductor.dropped(conductor.now_s + 2.0, seen=how == "seen")
-    left = person.summary.model_copy(update={"started_at": f"{DAY}T09:00:00"})
-    assert left.ended == "interrupted"
-    assert earlier_of([left], DAY).day_is_over is over
+    person.practise(PLAN, history=[emergency], today=DAY, supervised=True)
+    (asked,) = [t for t in person.tasks if isinstance(t, AskDayOver)]
+    assert asked.final and person.summary.ended_because == ["day_is_over"]
 
 
 def test_a_day_on_which_nothing_was_begun_has_no_rest_to_ask_about() -> None:
@@ -177,6 +183,16 @@ def test_a_day_on_which_nothing_was_begun_has_no_rest_to_ask_about() -> None:
     nothing = first.model_copy(update={"exercises": []})
     assert not earlier_of([nothing], DAY + timedelta(days=1)).ask_since_last
     assert earlier_of([first, nothing], DAY + timedelta(days=1)).ask_since_last
+
+
+def test_a_day_that_was_told_of_is_not_asked_about_again_the_day_after_next() -> None:
+    """Who answers and then leaves, before anything is begun, has told of it."""
+    _, first = session(0)
+    asked, left = session(1, [first], gate=[dict(ALL_NO)], before={"dizziness": 2}, ready=False)
+    assert "AskSinceLast" in asked.kinds() and not left.anything_begun
+    assert not earlier_of([first, left], DAY + timedelta(days=2)).ask_since_last
+    _, again = session(2, [first, left])
+    assert earlier_of([first, left, again], DAY + timedelta(days=3)).ask_since_last
 
 
 def test_a_session_that_ended_before_the_question_leaves_it_to_the_next() -> None:

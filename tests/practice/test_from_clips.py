@@ -26,7 +26,7 @@ from tests.practice.person import (
 from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
 from tracker.errors import InputError
 from tracker.plan.model import Plan
-from tracker.practice.earlier import earlier_of
+from tracker.practice.day import day_by, told_by
 from tracker.practice.from_clips import run_plan, shifted_step
 from tracker.practice.matching import StagedClip, match_clips, staged_clip
 from tracker.practice.scripted import NO_ANSWERS, Answers, load_answers, schema
@@ -152,7 +152,7 @@ def test_clips_end_no_day_and_go_on_in_one_that_is_over() -> None:
     person = Person(gate={**ALL_NO, "neck_pain": True})
     person.practise(plan)
     earlier = person.summary.model_copy(update={"started_at": f"{day}T09:00:00"})
-    assert earlier_of([earlier], day).day_is_over
+    assert day_by([told_by(earlier)], plan.person, day).is_over
     journal = MemoryJournal()
     about = SessionInfo(plan_id=plan.plan_id, started_at=f"{day}T10:00:00", notes=(FROM_CLIPS,))
     how: dict[str, Any] = {"history": [earlier], "today": day}
@@ -163,7 +163,7 @@ def test_clips_end_no_day_and_go_on_in_one_that_is_over() -> None:
     over = run_plan(plan, Engine(journal, about=about), {}, measured, answers, **how)
     of_clips = summarise(session_record(journal.content()))
     assert (over.ended, of_clips.ended) == ("red_flag", "red_flag")
-    assert not earlier_of([of_clips], day).day_is_over
+    assert not told_by(of_clips).ends
 
 
 def alone(name: str) -> Any:

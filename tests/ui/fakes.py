@@ -18,6 +18,7 @@ from tracker.errors import RunError
 from tracker.exercises.events import Cue
 from tracker.lens import DEFAULT_LENS, Lens
 from tracker.plan.model import Plan
+from tracker.practice.day import Told
 from tracker.sample import Sample
 from tracker.session.engine import Engine
 from tracker.session.flags import REPORTED
@@ -266,6 +267,7 @@ class FakeWorld:
     cannot_save: set[Path] = field(default_factory=set)
     forgotten: list[Path] = field(default_factory=list)
     history: list[Summary] = field(default_factory=list)
+    of_today: list[Told] = field(default_factory=list)
     profiles: dict[tuple[str, str], Any] = field(default_factory=dict)
     watchers: list[tuple[str, float | None]] = field(default_factory=list)
     lenses: dict[str, Lens] = field(default_factory=dict)
@@ -293,6 +295,7 @@ class FakeWorld:
             history=lambda plan, _new: [
                 s for s in self.history if s.plan_id in (None, plan.plan_id)
             ],
+            of_today=lambda: list(self.of_today),
             beats=self.beats,
             voice=self.voice,
             screen_reader=self.screen_reader,

@@ -45,6 +45,7 @@ from ui.keys import KEYS, PAGE_KEYS
 from ui.ports import Baseline
 from ui.session.first import OVERVIEW, STEPS
 from ui.session.flow import Phase
+from ui.session.leaving import UNSEEN_S
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.choices import Stepper
 from ui.widgets.field import TargetField
@@ -118,7 +119,7 @@ def walk_planned(window: Window, fake: FakeWorld) -> Iterator[str]:
     yield "set away from the screen"
     person.director.conductor.dropped(person.director.now_s, seen=False)
     person.director._follow_task()
-    person.settle()
+    person.wait(UNSEEN_S)
     assert isinstance(person.director.task, AskWell)
     yield "asked if well"
     person.press("1")

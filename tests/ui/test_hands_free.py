@@ -16,7 +16,7 @@ from tests.ui.patient import TURNS, Person, plan_of
 from tests.ui.test_planned_voice import into_set
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry
-from tracker.practice.flow import WELL_S
+from tracker.practice.dropped import WELL_S
 from tracker.practice.tasks import AskAfterSet, AskWell, CountDown, DoSet, Prepare, Wait
 from tracker.sample import Sample
 from tracker.session.projections import session_record
@@ -35,6 +35,7 @@ from ui.session.hands_free import (
     stops_by_leaving,
     stops_by_sight,
 )
+from ui.session.leaving import UNSEEN_S
 from ui.session.out_of_sight import ANSWER_S, GONE_S, LEFT_S
 
 Height = Callable[[float], float | None]
@@ -294,6 +295,7 @@ def test_in_the_window_nobody_after_a_drop_ends_it_as_a_possible_fall(
     assert len(said) == 2 and "Nobody has been called" in said[1]
     if fine:
         # Who only sat down, out of the picture, has not fallen, and goes on.
+        person.wait(UNSEEN_S)
         person.press("1")
         assert isinstance(person.director.task, AskAfterSet | Wait)
     else:
@@ -482,6 +484,7 @@ def test_who_drops_out_of_the_picture_is_asked_how_they_are_as_the_set_stops(
     person.measured(6.0, leaving)
     assert isinstance(person.director.task, AskWell) is (down_mm > 0.0)
     if down_mm:
+        person.wait(UNSEEN_S)
         person.press("1")
     assert isinstance(person.director.task, AskAfterSet)
     assert any("Are you all right?" in t for _, t in voice.spoken) is (down_mm > 0.0)

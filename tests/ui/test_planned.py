@@ -50,6 +50,7 @@ from tracker.sample import Sample
 from ui import words
 from ui.ports import NoBeats
 from ui.session.flow import Phase
+from ui.session.leaving import UNSEEN_S
 from ui.session.twice import TWICE_S
 
 
@@ -354,6 +355,7 @@ def test_a_sudden_drop_of_the_head_stops_all_that_sounds(begin: Callable[..., Pe
     person.measured(4.0, falling)
     assert isinstance(person.director.task, AskWell)
     assert person.fake.beats.sounding is None
+    person.wait(UNSEEN_S)
     person.press("2")
     assert isinstance(person.director.task, AskGate)
     person.none_of_these()

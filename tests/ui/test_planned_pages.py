@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
+from PySide6.QtCore import Qt
 
 from tests.ui.fakes import FakeWorld, Make, answer_fit, seen
 from tests.ui.patient import (
@@ -23,7 +24,7 @@ from tests.ui.patient import (
     turned,
     week_ago,
 )
-from tests.ui.test_window import to_exercise
+from tests.ui.test_window import cut_in, to_exercise
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Unlock
 from tracker.plan.starter import seated_starter
@@ -45,6 +46,7 @@ from tracker.vision.messages import FitFailed
 from ui.cards import card_of
 from ui.ports import NoBeats
 from ui.session.flow import Phase
+from ui.session.twice import TWICE_S
 from ui.widgets.basic import Button, Rule, Words
 
 UNWELL = "I feel unwell (U)"
@@ -136,7 +138,7 @@ def test_nobody_is_asked_about_a_last_time_that_never_was(
     person = begin(plan_of(TURNS))
     page: Any = person.window.pages["gate"]
     assert person.window.stack.currentWidget() is page and page.question.text() == asked
-    person.press("u")
+    person.press("u", ENTER)
     assert page.question.text() == "Is any of this new just now?"
 
 
@@ -287,6 +289,11 @@ def test_unwell_by_button_asks_and_ends(begin: Begin, where: str) -> None:
         person.fake.service.news.append(FitFailed("Not seen."))
         person.settle()
     person.choose(UNWELL)
+    # Where nothing moves, and no set was begun, it is asked once whether it is meant.
+    still = where in ("gate", "scores", "camera")
+    assert person.window.covering() == ("meant" if still else "")
+    if still:
+        person.choose(UNWELL)
     task = person.director.task
     assert isinstance(task, AskGate) and task.because == "unwell"
     person.none_of_these()
@@ -311,9 +318,68 @@ def test_one_may_end_for_today_while_being_asked(begin: Begin, fake: FakeWorld, 
     assert person.director.saved.summary["ended"] == "stopped"
 
 
+@pytest.mark.parametrize("back", ["esc", "button"])
+def test_a_stray_key_before_the_first_set_or_after_a_good_session_closes_no_day(
+    begin: Begin, fake: FakeWorld, back: str
+) -> None:
+    """The therapist would be told of somebody unwell, and nothing could be practised today."""
+
+    def stray() -> None:
+        task, page = person.director.task, person.window.stack.currentWidget()
+        person.press("u")
+        assert person.window.covering() == "meant" and not cut_in(person.window)
+        person.press(Qt.Key.Key_Escape) if back == "esc" else person.choose(
+            "Pressed by mistake: go back"
+        )
+        assert person.director.task is task and person.window.stack.currentWidget() is page
+        person.wait(TWICE_S)
+
+    person = begin(plan_of(TURNS, EYES))
+    stray()
+    person.none_of_these()
+    stray()
+    person.press("1", ENTER)
+    stray()
+    person.choose("Begin")
+    stray()
+    person.choose("I am in place")
+    person.measured(0.5, seen)
+    stray()
+    page: Any = person.window.pages["camera"]
+    person.choose(page.next.text())
+    while person.director.phase == Phase.setup:
+        person.measured(1.0, seen)
+    answer_fit(fake.service, person.director)
+    person.settle()
+    person.measured(3.2, seen)
+    turned(person, 8.0)
+    person.answer_set()
+    person.director.end_today()
+    person.settle()
+    assert person.director.phase == Phase.summary
+    stray()
+    assert len(fake.recordings) == 1
+    assert person.director.saved is not None
+    assert person.director.saved.summary["ended"] == "stopped"
+
+
+def test_after_a_set_it_is_not_asked_whether_it_is_meant(begin: Begin) -> None:
+    person = begin(plan_of(TURNS, EYES))
+    person.get_in_place(1)
+    person.measured(3.2, seen)
+    turned(person, 8.0)
+    person.answer_set()
+    person.press("u")
+    task = person.director.task
+    assert isinstance(task, AskGate) and task.because == "unwell"
+
+
 def test_a_hand_that_shakes_does_not_pass_over_the_questions(begin: Begin) -> None:
     person = begin(plan_of(TURNS))
     person.begin_day()
+    person.press("u", "u")
+    assert isinstance(person.director.task, Prepare) and person.window.covering() == "meant"
+    person.wait(2.0)
     person.press("u", "u")
     assert isinstance(person.director.task, AskGate)
     person.wait(2.0)

@@ -75,8 +75,9 @@ def test_who_has_told_of_it_may_feel_unwell_too(make: Make, fake: FakeWorld, by:
     told = person.director.saved
     assert told is not None
     if by == "key":
-        person.press("u")
+        person.press("u", ENTER)
     else:
+        person.choose("I feel unwell (U)")
         person.choose("I feel unwell (U)")
     task = person.director.task
     assert isinstance(task, AskGate) and task.because == "unwell"

@@ -115,8 +115,9 @@ def test_just_after_it_the_questions_come_in_a_record_of_their_own(
             job.done = True
         person.settle()
     elif where == "summary by key":
-        person.press("u")
+        person.press("u", ENTER)
     else:
+        person.choose(UNWELL)
         person.choose(UNWELL)
     asked_why(person)
     assert fake.recordings[-1] is not first
@@ -149,6 +150,7 @@ def test_a_session_that_waits_for_its_place_is_asked_about_and_not_lost(
         person.director.stop()
     person.settle()
     assert person.director.unsaved and UNWELL in offered(person)
+    person.choose(UNWELL)
     person.choose(UNWELL)
     asked_why(person)
     second = fake.recordings[-1]
@@ -215,7 +217,7 @@ def test_what_waits_is_let_go_with_the_window(make: Make, fake: FakeWorld) -> No
     first.fail = RunError("the disk is full")
     person.director.stop()
     person.settle()
-    person.press("u")
+    person.press("u", ENTER)
     fake.recordings[-1].fail = first.fail
     person.window.close()
     # What could not be saved is offered at the next start, once its file is let go.
@@ -241,6 +243,7 @@ def test_after_a_planned_session_the_questions_come_in_a_record_of_its_plan(
     person.director.end_today()
     person.settle()
     assert person.director.phase == Phase.summary and UNWELL in offered(person)
+    person.choose(UNWELL)
     person.choose(UNWELL)
     asked_why(person)
     assert fake.recordings[-1] is not first

@@ -63,6 +63,9 @@ class Recorder(Protocol):
     def dropped(self, numbers: Sequence[int]) -> str:
         """Whether the head dropped in a set's steps: ``seen`` to stay down, ``lost``, or not."""
 
+    def dropping(self, numbers: Sequence[int]) -> bool:
+        """Whether the head drops now in one of a set's steps, and it is not decided yet."""
+
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
 
@@ -98,12 +101,12 @@ class Dropped(Exception):  # noqa: N818
     """The head dropped suddenly in a set.
 
     ``seen``: it was seen to stay down; else the person was lost while it dropped, as somebody
-    is who sits down out of the picture.
+    is who sits down out of the picture. ``leaving``: it was to be all for today, and stays so.
     """
 
-    def __init__(self, *, seen: bool) -> None:
+    def __init__(self, *, seen: bool, leaving: bool = False) -> None:
         super().__init__()
-        self.seen = seen
+        self.seen, self.leaving = seen, leaving
 
 
 @dataclass(slots=True)
@@ -133,7 +136,7 @@ class Asking:
     ----------
     plan, recorder, openings
         The plan, where answers go, and which of it is open.
-    week, stage_id, absent, attended
+    week, stage_id, absent, attended, supervised
         As those of the conductor.
     earlier
         What earlier sessions mean for this one.
@@ -158,12 +161,13 @@ class Asking:
         absent: Mapping[str, str],
         attended: bool,
         earlier: Earlier,
+        supervised: bool = False,
     ) -> None:
         self.now_s = 0.0
         self.speaks: Callable[[], bool] = lambda: True
         self._plan, self._recorder, self._openings = plan, recorder, openings
         self._week, self._stage_id, self._absent = week, stage_id, absent
-        self._attended, self._earlier = attended, earlier
+        self._attended, self._supervised, self._earlier = attended, supervised, earlier
         #: Exercises in near work that are not done again today.
         self._doubled = set(earlier.doubled)
         self._lengths_mm = dict(earlier.lengths_mm)
@@ -211,17 +215,18 @@ class Asking:
     def _ask_day_over(self) -> Flow:
         """All was over for today: only the therapist's word of today lets it go on, said twice.
 
-        Then the safety questions come again. Whoever leaves has not been told to go on.
+        Once is enough where the therapist sits beside; after an emergency nothing is. Then the
+        safety questions come again. Whoever leaves has not been told to go on.
         """
         sure = False
         while True:
             try:
-                said = yield AskDayOver(because=self._earlier.day_because, sure=sure)
+                said = yield AskDayOver(because=self._earlier.day.because, sure=sure)
             except End as end:
                 raise End(end.ended, (DAY_IS_OVER,), shown=end.shown) from None
             if said is not True and not sure:
                 raise End("stopped", (DAY_IS_OVER,))
-            if said is True and sure:
+            if said is True and (sure or self._supervised):
                 break
             sure = not sure
         self._recorder.answer(ALLOWED_TODAY, True)

@@ -26,6 +26,7 @@ from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.practice.asking import CantBegin, Dropped, End, Recorder, Reordered, Unwell
 from tracker.practice.changing import Changed
+from tracker.practice.day import Told, day_by, told_by
 from tracker.practice.earlier import Earlier, earlier_of
 from tracker.practice.flow import SessionFlow
 from tracker.practice.tasks import (
@@ -67,6 +68,9 @@ class Conductor:
         Takes every answer and every decision.
     history
         Summaries of the person's earlier sessions, oldest first.
+    of_today
+        What any other sessions say of today: it counts for whether all is over for today, and for
+        nothing else.
     today
         The day on the person's calendar; without one nothing is asked once a week or of the
         day before, nor in a try of the program.
@@ -79,8 +83,10 @@ class Conductor:
     attended
         Whether somebody is there to answer (see above).
     supervised
-        Whether the therapist sits beside the person, and decides if another session that had to
-        be ended today is the end for today.
+        Whether the therapist sits beside the person: on a day that was over it is asked once, not
+        twice, if they let it go on.
+    only_whether
+        Whether nothing is asked but whether practice outside a plan may begin (``may_begin``).
     speaks
         Whether words can be spoken here: what is spoken through needs them, or a reader.
     countdown_s, standing_countdown_s
@@ -93,12 +99,14 @@ class Conductor:
         recorder: Recorder,
         *,
         history: Sequence[Summary] = (),
+        of_today: Sequence[Told] = (),
         today: date | None = None,
         week: int = 1,
         stage_id: str | None = None,
         absent: Mapping[str, str] | None = None,
         attended: bool = True,
         supervised: bool = False,
+        only_whether: bool = False,
         speaks: Callable[[], bool] = lambda: True,
         countdown_s: float = COUNTDOWN_S,
         standing_countdown_s: float = STANDING_COUNTDOWN_S,
@@ -107,9 +115,10 @@ class Conductor:
             entries_of_today(plan, stage_id)
         a_try = plan.plan_id == TRY_ID
         earlier = Earlier() if today is None or a_try else earlier_of(history, today)
-        if supervised or not attended:
-            # The therapist decides; of clips nothing is left to be prevented.
-            earlier = replace(earlier, day_is_over=False, day_because=())
+        if today is not None and attended:
+            # Of clips nothing is left to be prevented.
+            told = (*map(told_by, history), *of_today)
+            earlier = replace(earlier, day=day_by(told, plan.person, today))
         self._begin = recorder.begin
         self._step: Step | None = None
         self._flow = SessionFlow(
@@ -122,6 +131,8 @@ class Conductor:
             attended=attended,
             countdown_s=(countdown_s, standing_countdown_s),
             earlier=earlier,
+            only_whether=only_whether,
+            supervised=supervised,
         )
         self._flow.speaks = speaks
         self._going = self._flow.session()
@@ -131,6 +142,11 @@ class Conductor:
     def task(self) -> Task:
         """What comes next."""
         return self._task
+
+    @property
+    def may_begin(self) -> bool:
+        """Whether only that was asked, and practice outside a plan may begin now."""
+        return self._flow.may_begin
 
     @property
     def now_s(self) -> float:
@@ -182,6 +198,11 @@ class Conductor:
         return bool(self.set_steps)
 
     @property
+    def anything_begun(self) -> bool:
+        """Whether a set of this session has begun, the one that goes on or one before."""
+        return self._flow.anything_begun
+
+    @property
     def set_steps(self) -> Sequence[int]:
         """Steps of the set that is being done, or paused, by number; none where none has begun."""
         return tuple(self._flow.numbers) if isinstance(self._task, DoSet) else ()
@@ -220,20 +241,20 @@ class Conductor:
         self._rest_from(time_s)
         self._go_on(None)
 
-    def dropped(self, time_s: float, *, seen: bool) -> None:
+    def dropped(self, time_s: float, *, seen: bool, leaving: bool = False) -> None:
         """The head dropped suddenly in the set: it is over, and how the person is is asked.
 
         Also where that came out when the set had just ended otherwise.
 
         ``seen`` is False where they were lost while it dropped: who only sat down, and says to
-        be fine, goes on.
+        be fine, goes on; or ends for today, where that was wished (``leaving``).
         """
         if self._flow.just_over:
             # The time for an answer begins when it is asked.
             self._flow.now_s = max(self._flow.now_s, time_s)
         else:
             self._rest_from(time_s)
-        self._task = self._going.throw(Dropped(seen=seen))
+        self._task = self._going.throw(Dropped(seen=seen, leaving=leaving))
 
     def _rest_from(self, time_s: float) -> None:
         """No more of the set is asked for from a time on."""

@@ -7,10 +7,8 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from tracker.exercises.catalogue import CATALOGUE
-from tracker.exercises.watchers.falls import NOT_TO_ITS_END, PossibleFall
-from tracker.plan.unlocking import ENDED_BADLY
+from tracker.practice.day import Day
 from tracker.practice.week import Week, dated_before, week_before
-from tracker.session.flags import FROM_CLIPS
 from tracker.session.summary_file import Summary
 
 #: Why a session ends before anything is done: an earlier one of today had to be ended.
@@ -29,12 +27,8 @@ class Earlier:
         Whether it is time to ask how a day of practice went on, and the morning after it.
     doubled
         Exercises in near work that were seen double in today.
-    day_is_over
-        Whether a session of today had to be ended: by a symptom rule, a safety question, a
-        possible fall, or who felt unwell. "That is all for today" was said then, or would
-        have been where it broke off; to nobody in a session from clips, which ends no day.
-    day_because
-        Why, as those sessions have it in ``ended_because``.
+    day
+        Whether all is over for today; :func:`earlier_of` leaves that to ``practice.day``.
     lengths_mm
         Exercise, posture and length (``distance``, ``spacing``) -> what it was the last time
         that the exercise was done with marks on a wall.
@@ -43,8 +37,7 @@ class Earlier:
     week: Week = field(default_factory=Week)
     ask_since_last: bool = False
     doubled: frozenset[str] = frozenset()
-    day_is_over: bool = False
-    day_because: tuple[str, ...] = ()
+    day: Day = field(default_factory=Day)
     lengths_mm: Mapping[tuple[str, str, str], float] = field(default_factory=dict)
 
 
@@ -61,26 +54,24 @@ def earlier_of(history: Sequence[Summary], today: date) -> Earlier:
     Notes
     -----
     The rest of a day can be told of once it is over, and so can the morning after it: both
-    are asked about in the first session of a later day, once, answered or not; a day on which
-    nothing was begun has no rest of a day of practice. Sessions
-    without a day, of a day to come, outside any plan, or that only tried the program out count
-    for nothing.
+    are asked about in the first session of a later day, once, answered or not, whatever was
+    practised in that one; a day on which nothing was begun has no rest of a day of practice.
+    Sessions without a day, of a day to come, outside any plan, or that only tried the program out
+    count for nothing.
     """
     dated = dated_before(history, today)
-    before = any(s.anything_begun for d, s in dated if d < today)
+    practised = max((d for d, s in dated if d < today and s.anything_begun), default=None)
+    since = [s for d, s in dated if practised is not None and d > practised]
     of_today = [s for d, s in dated if d == today]
-    ending = [s for s in of_today if _ends_the_day(s)]
     return Earlier(
         week=week_before(history, today),
-        ask_since_last=before and not any(_asked_since(s) for s in of_today),
+        ask_since_last=practised is not None and not any(map(_asked_since, since)),
         doubled=frozenset(
             e.exercise
             for s in of_today
             for e in s.exercises
             if _is_near(e.exercise) and e.clarity.get("value") == "double"
         ),
-        day_is_over=bool(ending),
-        day_because=tuple(dict.fromkeys(b for s in ending for b in s.ended_because)),
         lengths_mm=_lengths_mm([s for _, s in dated]),
     )
 
@@ -97,31 +88,6 @@ def _lengths_mm(sessions: Sequence[Summary]) -> dict[tuple[str, str, str], float
             if isinstance(value, int | float) and not isinstance(value, bool):
                 found[done.exercise, posture, length] = float(value)
     return found
-
-
-def _ends_the_day(summary: Summary) -> bool:
-    """Whether a session had to be ended, with somebody there; or broke off where it would have."""
-    if any(f.flag == FROM_CLIPS for f in summary.quality):
-        return False
-    broke_off = summary.ended == "interrupted"
-    return summary.ended in ENDED_BADLY or (broke_off and (_unwell(summary) or _fell(summary)))
-
-
-def _unwell(summary: Summary) -> bool:
-    """Whether somebody has said to feel unwell."""
-    gate = summary.gate or {}
-    again = gate.get("asked_again")
-    times = [gate, *(again if isinstance(again, list) else [])]
-    return any(isinstance(t, Mapping) and t.get("asked_because") == "unwell" for t in times)
-
-
-def _fell(summary: Summary) -> bool:
-    """Whether the head was seen to drop and stay down, and nobody said to be fine."""
-    drop = summary.after_drop
-    if drop is None or drop.get("value") == "fine":
-        return False
-    events = [e for x in summary.exercises for e in x.events if e.code == PossibleFall.code]
-    return drop.get("seen") is True or any(e.reason not in NOT_TO_ITS_END for e in events)
 
 
 def _asked_since(summary: Summary) -> bool:

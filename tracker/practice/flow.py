@@ -11,7 +11,6 @@ from tracker.plan.model import Entry, Plan
 from tracker.plan.offering import voice_needed
 from tracker.plan.symptoms import Verdict, judge_set
 from tracker.practice.asking import (
-    Asking,
     CantBegin,
     Dropped,
     End,
@@ -22,13 +21,13 @@ from tracker.practice.asking import (
     picked,
 )
 from tracker.practice.changing import Changed
+from tracker.practice.dropped import AskingWell
 from tracker.practice.earlier import Earlier
 from tracker.practice.tasks import (
     ANEW,
     NO_CAMERA,
     AskAfterSet,
     AskScores,
-    AskWell,
     CountDown,
     DoSet,
     Over,
@@ -41,24 +40,19 @@ from tracker.practice.tasks import (
 )
 from tracker.practice.today import Openings, entries_of_today
 from tracker.session.flags import COUNT_LOST
-from tracker.session.said import AFTER_DROP, CLOSED, ENDED_OUTSIDE, NO_ANSWER
+from tracker.session.said import ENDED_OUTSIDE
 
 #: After a set the score is asked for once 10 s are over (common practice).
 SCORE_AFTER_S = 10.0
-#: So long an answer is waited for after a sudden drop of the head (own choice: to collect oneself
-#: and walk some steps back to the keys takes that long; nobody is called at its end).
-WELL_S = 60.0
 #: Own choice: no condition looks back on more sessions (``plan.model.Unlock.sessions``).
 OUTSIDE_MOST = 100
 
 
-class SessionFlow(Asking):
+class SessionFlow(AskingWell):
     """One session; the arguments are those of the conductor.
 
     Attributes
     ----------
-    numbers
-        Steps of the set that is being done.
     not_done
         Entries that were passed over so far, each with its reasons.
     confirmed
@@ -66,6 +60,10 @@ class SessionFlow(Asking):
     """
 
     confirmed = False
+    #: Whether only that was asked, and practice outside a plan may begin now.
+    may_begin = False
+    #: Whether a set of this session has begun.
+    anything_begun = False
 
     def __init__(
         self,
@@ -79,6 +77,8 @@ class SessionFlow(Asking):
         attended: bool,
         countdown_s: tuple[float, float],
         earlier: Earlier,
+        only_whether: bool = False,
+        supervised: bool = False,
     ) -> None:
         super().__init__(
             plan,
@@ -89,10 +89,10 @@ class SessionFlow(Asking):
             absent=absent,
             attended=attended,
             earlier=earlier,
+            supervised=supervised,
         )
-        self._countdown_s = countdown_s
+        self._countdown_s, self._only_whether = countdown_s, only_whether
         self._left: list[Entry] = []
-        self.numbers: list[int] = []
         self._double_told = False
         self._changed_of_set: dict[str, Any] | None = None
         #: Whether the camera has missed some of the set that goes on.
@@ -110,6 +110,7 @@ class SessionFlow(Asking):
             end = yield from self._after_unwell()
         except End as stopped:
             end = stopped
+        end = self._judged_anew(end)
         for entry in self._left:
             absent = self._absent.get(entry.entry_id)
             self._not_done(entry, ("session_ended", *([] if absent is None else [absent])))
@@ -130,8 +131,11 @@ class SessionFlow(Asking):
         self._tell_outside()
         # Who comes back although it was all for today may need help now.
         yield from self._ask_gate("start")
-        if self._earlier.day_is_over and not self._earlier.week.fall_open:
+        if self._earlier.day.is_over and not self._earlier.week.fall_open:
             yield from self._ask_day_over()
+        if self._only_whether:
+            self.may_begin = True
+            raise End("stopped")
         yield from self._ask_weekly()
         if self._earlier.ask_since_last:
             yield from self._ask_since_last()
@@ -212,17 +216,6 @@ class SessionFlow(Asking):
             return end
         return End("stopped_unwell", ("unwell",))
 
-    def _safety_again(self) -> Generator[Task, Any, End | None]:
-        """The safety questions of who is not well; the end that came of them, if one did."""
-        self._keep_unwell()
-        try:
-            yield from self._ask_gate("unwell")
-        except End as end:
-            return end
-        except Unwell:
-            pass
-        return None
-
     def _not_done(self, entry: Entry, reasons: Sequence[str]) -> None:
         self.not_done.append((entry.entry_id, tuple(reasons)))
         values = {"entry_id": entry.entry_id, "exercise": entry.exercise}
@@ -236,6 +229,7 @@ class SessionFlow(Asking):
         A session that breaks off within the set must still say that it was changed.
         """
         self.numbers.append(number)
+        self.anything_begun = True
         if self._changed_of_set:
             self._recorder.answer("changed", self._changed_of_set, number)
         if self.count_lost:
@@ -326,43 +320,6 @@ class SessionFlow(Asking):
             self.just_over = False
         return None
 
-    def _ask_well(self, dropped: Dropped) -> Flow:
-        """Ask how the person is, and end the session unless they only sat down and are fine.
-
-        It is kept as not answered from the first: a session that breaks off while nobody
-        answers must say so. Who is not well is asked the safety questions, as anywhere else.
-        """
-        asked_s, seen = self.now_s, dropped.seen
-        about: dict[str, Any] = {"seen": dropped.seen, "answer": None, "seconds": None}
-        self._keep_drop(about)
-        given, unsaid, shown = None, NO_ANSWER, True
-        try:
-            given = yield AskWell(until_s=asked_s + WELL_S)
-        except Unwell:
-            given = "not_well"
-        except End as end:
-            # Whoever leaves has not said how they are, and yet was there.
-            unsaid, shown, about = CLOSED, end.shown, {**about, "closed": True}
-        if not seen and self._recorder.dropped(self.numbers) == "seen":
-            # It was not decided yet when it was asked about, and then the head stayed down.
-            seen, about = True, {**about, "seen": True}
-        if given is not None:
-            seconds = round(self.now_s - asked_s, 1)
-            about = {**about, "answer": given, "seconds": seconds}
-        self._keep_drop(about)
-        if given == "fine" and not seen:
-            return
-        because: tuple[str, ...] = (given or unsaid,)
-        if given == "not_well":
-            found = yield from self._safety_again()
-            because += () if found is None else found.because
-        raise End("possible_fall", because, shown=shown)
-
-    def _keep_drop(self, about: Mapping[str, Any]) -> None:
-        """Keep what was said after a drop with the session, and with the set that it was in."""
-        self._recorder.answer(AFTER_DROP, about)
-        self._of_set(AFTER_DROP, about)
-
     def _voice(self, entry: Entry) -> Voice:
         """What leads a set whose screen nobody looks at."""
         if not voice_needed(entry):
@@ -443,8 +400,3 @@ class SessionFlow(Asking):
     def _judged(self, given: Mapping[str, int | None], settled: bool, ended_s: float) -> Verdict:
         rules, minutes = self._plan.symptom_rules, (self.now_s - ended_s) / 60.0
         return judge_set(rules, self._known.start, given, settled, minutes)
-
-    def _of_set(self, about: str, value: Any) -> None:
-        """Write an answer for every step of the set: a pause makes several."""
-        for number in self.numbers:
-            self._recorder.answer(about, value, number)

@@ -1,14 +1,19 @@
-"""Summaries of earlier sessions of a plan's person."""
+"""Summaries of earlier sessions of a plan's person, and what all sessions say of today."""
 
 from __future__ import annotations
 
+import contextlib
+from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
 from tracker.plan.unlocking import had_to_end
-from tracker.session.saving import SUMMARY_NAME
+from tracker.practice.day import Told, told_by, told_in
+from tracker.session.journal import read_journal
+from tracker.session.recovery import folders_in
+from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME
 from tracker.session.summary_file import Summary, load_summary
 
 
@@ -50,3 +55,45 @@ def load_history(
     # A folder that was copied by hand is no second session in a row.
     once = {s.session_id or id(s): s for s in found}
     return sorted(once.values(), key=lambda s: s.started_at or ""), unread
+
+
+#: Some systems keep a file's time without its time zone.
+_SPARE = timedelta(days=1)
+
+
+def load_today(folder: Path, today: date) -> list[Told]:
+    """What the sessions in this computer's own folder say of a day, whoever's they are.
+
+    One that was not saved, or that went to another place as the disk was full, is read from the
+    journal that is here. What can't be read says nothing.
+
+    Parameters
+    ----------
+    folder
+        Holds one folder a session; it need not be there.
+    today
+        The day; what was written last before it is not opened.
+    """
+    since_s = (datetime.combine(today, time.min) - _SPARE).timestamp()
+    found = []
+    for session in folders_in(folder):
+        with contextlib.suppress(InputError, OSError):
+            told = _told_in(session, since_s)
+            if told is not None and told.day == today:
+                found.append(told)
+    return found
+
+
+def _told_in(session: Path, since_s: float) -> Told | None:
+    """What a session's folder says; None where it is older, or holds none."""
+    for name in (SUMMARY_NAME, JOURNAL_NAME, MOVED_NAME):
+        path = session / name
+        if not path.is_file():
+            continue
+        if path.stat().st_mtime < since_s:
+            return None
+        if name == SUMMARY_NAME:
+            return told_by(load_summary(path))
+        # A window that is writing it meanwhile does no harm: what is there counts.
+        return told_in(read_journal(path, without="sample"))
+    return None

@@ -121,8 +121,13 @@ def _last_asked(past: Sequence[_Dated]) -> int:
 
 def day_of(summary: Summary) -> date | None:
     """The day on which a session began; None where it is not known."""
+    return date_of(summary.started_at)
+
+
+def date_of(started_at: object) -> date | None:
+    """The day of a time in ISO 8601, as it stands there; None where it is none."""
     try:
-        return date.fromisoformat((summary.started_at or "")[:10])
+        return date.fromisoformat(started_at[:10] if isinstance(started_at, str) else "")
     except ValueError:
         return None
 

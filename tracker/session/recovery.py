@@ -72,7 +72,7 @@ def interrupted_sessions(data: Path | None = None, *, newer: bool = False) -> li
     alone; so are those of a newer version, which are named with ``newer``.
     """
     found = []
-    for folder in _folders((data or data_folder()) / "sessions"):
+    for folder in folders_in((data or data_folder()) / "sessions"):
         with contextlib.suppress(InputError, OSError):
             if not _is_interrupted(folder):
                 continue
@@ -102,7 +102,7 @@ def _one_of(folder: Path) -> Interrupted | None:
 
 def moved_sessions(data: Path | None = None) -> list[Path]:
     """Folders in the data folder whose sessions were saved in another place."""
-    folders = _folders((data or data_folder()) / "sessions")
+    folders = folders_in((data or data_folder()) / "sessions")
     return [f for f in folders if (f / MOVED_NAME).exists() and not (f / SUMMARY_NAME).exists()]
 
 
@@ -127,7 +127,8 @@ def save_interrupted(session: Interrupted) -> Summary:
         raise InputError(f"{journal}: can't be read ({system_reason(error)})") from error
 
 
-def _folders(sessions: Path) -> list[Path]:
+def folders_in(sessions: Path) -> list[Path]:
+    """Folders of sessions in the folder of all of them; none where that is not there."""
     try:
         return [p for p in sessions.iterdir() if p.is_dir() and not p.is_symlink()]
     except OSError:

@@ -187,8 +187,10 @@ class ExerciseRun:
 
     @property
     def dropping(self) -> bool:
-        """Whether the head drops now, deep enough if no more came of it."""
-        return any(isinstance(w, PossibleFall) and w.cut_short for w in self._watchers)
+        """Whether the head drops now, deep enough if no more came of it, and is still looked at."""
+        over = isfinite(self._ended_s)
+        looking = [self._looking] if over else self._watchers
+        return any(isinstance(w, PossibleFall) and w.cut_short for w in looking)
 
     @property
     def dropped(self) -> Dropped:

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QAbstractButton, QVBoxLayout
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.practice.tasks import AskGate
 from ui import theme, words
-from ui.session.leaving import NOT_WELL
+from ui.session.unwell import NOT_WELL
 from ui.widgets.basic import Button, Page, Words
 from ui.widgets.leave import end_button, unwell_button
 from ui.widgets.marks import Mark

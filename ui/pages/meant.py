@@ -1,4 +1,4 @@
-"""Whether somebody really feels unwell: asked where nothing was begun, as a key may go astray."""
+"""Whether somebody really feels unwell: asked where nothing goes on, as a key may go astray."""
 
 from __future__ import annotations
 

@@ -11,8 +11,6 @@ from PySide6.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QWidget
 
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
-from tracker.plan.unlocking import ENDED_BADLY
-from tracker.practice.earlier import DAY_IS_OVER
 from ui import theme, words
 from ui.reading import Row, rows_of, session_rows
 from ui.session.flow import Director
@@ -120,7 +118,7 @@ class SummaryPage(Page):
                 button.setVisible(on)
         # Who was told that it is all for today is not asked to practise in the next breath.
         found = {} if director.saved is None else director.saved.summary
-        over = director.ended in ENDED_BADLY or DAY_IS_OVER in found.get("ended_because", ())
+        over = director.is_over_for_today
         relabel(self.again, words.say("summary.first_page" if over else "summary.again"))
         why = director.keep_error
         said = words.say("summary.not_kept", why=words.told(why)) if why else ""

@@ -9,7 +9,6 @@ job beside the window.
 from __future__ import annotations
 
 from calibration.parts import part_of
-from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.tasks import DoSet
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, Message, SourceChanged, SourceState
@@ -60,7 +59,10 @@ class Director(LeavingPart):
             self.recovering.look()
 
     def start(self) -> None:
-        """From the welcome on: the clip's set-up, or the choice of the camera."""
+        """From the welcome on: the clip's set-up, or the choice of the camera.
+
+        Before a camera it is asked first what a day that was over asks.
+        """
         if self.phase != Phase.welcome or not self.at_rest:
             return
         if self.clip is not None:
@@ -68,6 +70,10 @@ class Director(LeavingPart):
             self._begin_setup()
             return
         self.prepare_voice()
+        self._begin_outside()
+
+    def _look_for_camera_first(self) -> None:
+        """Outside a plan all begins with a camera that sees the person."""
         self.look_for_cameras()
         self._enter(Phase.camera)
         self.use_camera(self.camera or (self.cameras[0] if self.cameras else None))
@@ -189,7 +195,7 @@ class Director(LeavingPart):
         """From the summary: once more; to the first page where it was all for today."""
         if self.phase != Phase.summary or self.unsaved:
             return
-        if self.plan is not None or self.ended in ENDED_BADLY:
+        if self.plan is not None or self.is_over_for_today:
             self.leave_summary()
             return
         self._put_away()

@@ -8,28 +8,24 @@ from typing import Any
 from tracker.practice.tasks import (
     AskAfterSet,
     AskDayOver,
-    AskGate,
     AskWell,
     CountDown,
     DoSet,
     Over,
     Task,
-    Wait,
 )
+from ui.session.day_over import DayOverPart
 from ui.session.state import LIVE_PHASES, Phase
 from ui.session.twice import TWICE_S, Twice
-from ui.session.unwell import UnwellPart
 
 #: No answer is taken for so long after its question came by itself (own choice: the key of the set
 #: before is still on its way).
 UNSEEN_S = 1.5
-#: Why the safety questions come of somebody who is not well.
-NOT_WELL = frozenset({"unwell", "double"})
 #: Outside a plan: pages after a set-up, which would be lost.
 _SET_UP = frozenset({Phase.choose, Phase.setup_told, Phase.setup_failed})
 
 
-class LeavingPart(UnwellPart):
+class LeavingPart(DayOverPart):
     """Tells a stop that is meant from one too many."""
 
     def __init__(self, *args: Any, **more: Any) -> None:
@@ -40,6 +36,8 @@ class LeavingPart(UnwellPart):
         #: Whether it is being asked now if this is to be all for today.
         self.asks_to_leave: Callable[[], bool] = lambda: False
         self._over_question = False
+        #: The task that was followed last.
+        self._followed: Task | None = None
 
     def stop(self, ended: str = "stopped") -> None:
         """Stop at once, whatever happens; what was done is saved."""
@@ -54,11 +52,11 @@ class LeavingPart(UnwellPart):
     def takes_no_answer(self) -> bool:
         """Whether the page takes no answer yet: a key or a click was on its way to the one before.
 
-        So it is after a set, which a pause may have been meant for, and where another question
-        has given way.
+        So it is after a set, which a pause may have been meant for, where it is asked after a
+        drop, and where another question has given way.
         """
-        after_set = isinstance(self.task, AskAfterSet)
-        return self.came_unseen and (after_set or self._over_question)
+        held = isinstance(self.task, AskAfterSet | AskWell)
+        return self.came_unseen and (held or self._over_question)
 
     @property
     def _page_now(self) -> tuple[Phase, Task | None]:
@@ -67,12 +65,27 @@ class LeavingPart(UnwellPart):
     def _note_page(self, before: tuple[Phase, Task | None], *, asked: bool) -> None:
         """Time went on, and the page may be another than before; ``asked`` if one was over it."""
         if self._page_now != before:
-            # A drop may come out over what is asked once the set has ended with it; only in a set,
-            # and while one sits still after it, no answer is on its way.
-            over = isinstance(self.task, AskWell) and not isinstance(before[1], DoSet | Wait)
-            self._came_there, self._over_question = self._page_now, asked or over
-            self._came.happens(self.clock())
+            self._over_question = asked
+            self._came_now()
             self._changed()
+
+    def _came_now(self) -> None:
+        self._came_there = self._page_now
+        self._came.happens(self.clock())
+
+    def _follow_task(self) -> None:
+        super()._follow_task()
+        task = self.task
+        if isinstance(task, AskWell) and task is not self._followed:
+            # By a command, too, as when the session is ended: a second click is on its way then.
+            self._came_now()
+            self._changed()
+        self._followed = task
+
+    def answer(self, value: Any) -> None:
+        """Answer the task; after a drop only once it can have been read."""
+        if not (isinstance(self.task, AskWell) and self.takes_no_answer):
+            super().answer(value)
 
     def _came_just_now(self, within_s: float = TWICE_S) -> bool:
         here = self._came_there == self._page_now
@@ -103,6 +116,5 @@ class LeavingPart(UnwellPart):
         task = self.task
         between = not isinstance(task, CountDown | DoSet | AskWell | AskDayOver | Over)
         # Whoever is not well is not asked whether to go on: that page must not offer it.
-        not_well = isinstance(task, AskGate) and task.because in NOT_WELL
         asking = self.conductor is not None and self.phase == Phase.asking
-        return asking and between and not not_well
+        return asking and between and not self.asks_unwell

@@ -85,7 +85,8 @@ class PlannedPart(MovedPart):
         self.plan, self._lack_told = plan, False
         self.prepare_voice()
         new = None if self.baseline is None else self.baseline.folder
-        self._history = self._world.run(lambda: self._world.history(plan, new))
+        world = self._world
+        self._history = world.run(lambda: (world.history(plan, new), world.of_today()))
         self._begin_plan()
 
     def _begin_plan(self) -> None:
@@ -106,12 +107,13 @@ class PlannedPart(MovedPart):
             # One session is the baseline, and not all that come after it.
             self.baseline = None
         self._recording = recording
-        known = history.result or []
+        known, of_today = history.result or ((), ())
         self.first_time = not any(s.plan_id and s.anything_begun for s in known)
         self.conductor = Conductor(
             self.plan,
             recording,
             history=known,
+            of_today=of_today,
             today=today,
             week=self.week,
             absent=self._not_on_screen(self.plan),
@@ -393,14 +395,14 @@ class PlannedPart(MovedPart):
         ):
             self._begin_set(before)
 
-    def _ask_if_well(self, *, seen: bool) -> None:
+    def _ask_if_well(self, *, seen: bool, leaving: bool = False) -> None:
         """Nothing is asked for any more; how the person is stands on the screen and is said."""
         entry, conductor = self.entry, self.conductor
         if conductor is None or not conductor.steps_to_ask_of:
             return
         if isinstance(conductor.task, DoSet):
             self._end_step()
-        conductor.dropped(self.now_s, seen=seen)
+        conductor.dropped(self.now_s, seen=seen, leaving=leaving)
         self._follow_task()
         self._say_fall(entry)
 
@@ -424,7 +426,8 @@ class PlannedPart(MovedPart):
         """Ask about a drop in the set, if there was one; before a set is left, however it ends.
 
         More may have come while the window stood than it has looked at: the end of the set, too.
-        Who is ``leaving`` for today is asked about a drop that goes on: no more is seen of it.
+        Who is ``leaving`` for today is asked about a drop that goes on: no more is seen of it;
+        and who is fine then has left.
         """
         dropped, conductor, recording = self._dropped(), self.conductor, self._recording
         if conductor is None or recording is None:
@@ -436,5 +439,5 @@ class PlannedPart(MovedPart):
             dropped = "lost"
         if not dropped:
             return False
-        self._ask_if_well(seen=dropped == "seen")
+        self._ask_if_well(seen=dropped == "seen", leaving=leaving)
         return True

@@ -1,7 +1,8 @@
 """To feel unwell outside a session of a plan: the same safety questions come as in one.
 
-Before a session begins it is asked first whether it is meant: one stray key would close the day.
-Then they come in a record of the plan at hand, in which nothing was done.
+Where nothing goes on (before the first set of a session, and once it is over) it is asked first
+whether it is meant: one stray key would close the day. Before a session they come in a record of
+the plan at hand, in which nothing was done.
 After a session they come in a record of their own. One that waits for a place on disk goes on
 waiting meanwhile, and is saved together with that record.
 """
@@ -15,7 +16,7 @@ from typing import Any
 from tracker.plan.model import Plan
 from tracker.plan.starter import seated_starter
 from tracker.practice.conductor import Conductor
-from tracker.practice.tasks import Over
+from tracker.practice.tasks import AskGate, Over
 from tracker.session.stage import Step
 from ui.session.asked import Asked
 from ui.session.first import FirstPart
@@ -40,6 +41,8 @@ _PRACTISING = LIVE_PHASES | {
 _AFTER = frozenset({Phase.saving, Phase.summary})
 #: Ends that the safety questions led to, or came with.
 _ASKED = frozenset({"stopped_unwell", "red_flag"})
+#: Why the safety questions come of somebody who is not well.
+NOT_WELL = frozenset({"unwell", "double"})
 #: What comes after a stop is rest, for this long at most.
 _REST_S = 3600.0
 
@@ -47,7 +50,8 @@ _REST_S = 3600.0
 class UnwellPart(FirstPart):
     """Leads to the safety questions where no plan does."""
 
-    _unwell_alone = False
+    #: Whether questions are asked that belong to no session of a plan.
+    _asked_alone = False
     #: The plan that the session was of, if any: it has the summary again afterwards.
     _plan_before: Plan | None = None
     #: Whether it was said while the session was being saved: it is asked once that is over.
@@ -90,10 +94,29 @@ class UnwellPart(FirstPart):
         self._done_before = False
 
     @property
+    def _reads(self) -> bool:
+        """Whether what was done before is read, as something is about to begin."""
+        return self._history is not None or self.reading_report
+
+    @property
     def _nothing_begun(self) -> bool:
-        """Whether nothing goes on, is about to begin, or is only just over."""
-        reads = self._history is not None or self.reading_report
-        return self.conductor is None and self.phase in _BEFORE and not reads
+        """Whether nothing goes on or is about to begin: before the first set, or after them all.
+
+        In the set-up the head moves; and who was told that all is over, or says not to be well,
+        need not say it twice.
+        """
+        if self._reads:
+            return False
+        if self.conductor is None:
+            return self.phase in _BEFORE or self.phase == Phase.summary
+        told = isinstance(self.task, Over) or self.asks_unwell
+        at_rest = self.phase in (Phase.asking, Phase.camera)
+        return at_rest and not told and not self.conductor.anything_begun
+
+    @property
+    def asks_unwell(self) -> bool:
+        """Whether the safety questions are asked of who is not well."""
+        return isinstance(self.task, AskGate) and self.task.because in NOT_WELL
 
     def _is_meant(self) -> bool:
         """Whether it is no stray key; the key once more says so, if not from a shaking hand."""
@@ -105,7 +128,7 @@ class UnwellPart(FirstPart):
     def unwell(self, *, meant: bool = False) -> None:
         """The patient feels unwell: everything stops, and the safety questions come.
 
-        Where nothing was begun it is asked first whether it is meant, unless that is known.
+        Where nothing goes on it is asked first whether it is meant, unless that is known.
         """
         if not self.can_be_unwell:
             return
@@ -144,10 +167,11 @@ class UnwellPart(FirstPart):
         self._map = None
         self.plan = self.plan_at_hand()
 
-    def _ask_alone(self) -> None:
+    def _ask_alone(self, **asked: Any) -> None:
         """Have a conductor ask: it has no exercises, only the questions and what follows.
 
-        The number for help is that of the plan at hand, if there is one.
+        The number for help is that of the plan at hand, if there is one. ``asked`` is the
+        conductor's.
         """
         live = self.phase in LIVE_PHASES
         self._hush()
@@ -173,8 +197,8 @@ class UnwellPart(FirstPart):
         at_hand = self.plan or self.plan_at_hand() or seated_starter()
         # Without entries: whatever is answered, nothing can begin.
         self.plan = at_hand.model_copy(update={"entries": [], "stages": []})
-        self._unwell_alone = True
-        self.conductor = Conductor(self.plan, recording)
+        self._asked_alone = True
+        self.conductor = Conductor(self.plan, recording, **asked)
         self.conductor.advance(self.now_s)
 
     def _record_after(self, plan: Plan) -> None:
@@ -187,11 +211,11 @@ class UnwellPart(FirstPart):
         super()._collect_saved()
         if self._unwell_waits and self.phase != Phase.saving:
             self._unwell_waits = False
-            self.unwell()
+            self.unwell(meant=True)
 
     def _finish(self, ended: str) -> None:
         # Saving may be over at once, and lead on to other questions.
-        alone, self._unwell_alone = self._unwell_alone, False
+        alone, self._asked_alone = self._asked_alone, False
         if alone:
             # It was no session of a plan.
             self.plan = self._plan_before
