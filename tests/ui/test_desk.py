@@ -407,6 +407,13 @@ def test_files_that_can_not_be_read_are_named_and_stop_nothing(
     assert "\nLeft out: 1 could not be read; these come first\n  wren/" in capsys.readouterr().out
     window.faults.click()
     assert "wren/broken/summary.json" in window.fault_list.item(0).text()
+    # What is to be done stands at the end of a line: nobody has to scroll sideways to it.
+    assert window.fault_list.horizontalScrollBar().maximum() == 0
+    window.appearance.set_text(200)
+    QApplication.processEvents()
+    assert window.fault_list.horizontalScrollBar().maximum() == 0
+    line, item = window.fault_list.fontMetrics().height(), window.fault_list.item(1)
+    assert window.fault_list.visualItemRect(item).height() >= 2 * line
 
 
 def test_the_folder_is_followed_and_the_choice_stays(

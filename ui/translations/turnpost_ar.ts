@@ -11765,6 +11765,11 @@
             <translation>أكبر من أن يكون ملفًا من هذا البرنامج</translation>
         </message>
         <message>
+            <source>not a JSON file ({error})</source>
+            <comment>told.left.no_json</comment>
+            <translation>ليس ملف JSON، أو ليس كاملًا ({error})</translation>
+        </message>
+        <message>
             <source>is the same session as {path} with other content, left out; look which of them is right</source>
             <comment>told.left.other</comment>
             <translation>هي الجلسة نفسها التي في {path} بمحتوى آخر، تُركت؛ انظر أيهما الصحيحة</translation>

@@ -11765,6 +11765,11 @@
             <translation>ist zu groß für eine Datei dieses Programms</translation>
         </message>
         <message>
+            <source>not a JSON file ({error})</source>
+            <comment>told.left.no_json</comment>
+            <translation>ist keine JSON-Datei, oder keine ganze ({error})</translation>
+        </message>
+        <message>
             <source>is the same session as {path} with other content, left out; look which of them is right</source>
             <comment>told.left.other</comment>
             <translation>ist dieselbe Sitzung wie {path} mit anderem Inhalt, ausgelassen; sehen Sie nach, welche stimmt</translation>

@@ -11765,6 +11765,11 @@
             <translation>es demasiado grande para ser un archivo de este programa</translation>
         </message>
         <message>
+            <source>not a JSON file ({error})</source>
+            <comment>told.left.no_json</comment>
+            <translation>no es un archivo JSON, o no está completo ({error})</translation>
+        </message>
+        <message>
             <source>is the same session as {path} with other content, left out; look which of them is right</source>
             <comment>told.left.other</comment>
             <translation>es la misma sesión que {path} con otro contenido; no se ha tenido en cuenta; mire cuál es la correcta</translation>
