@@ -531,6 +531,8 @@ def test_an_entry_stands_behind_its_stage_in_each_of_its_lines(
     spoken(code)
     window = open_editor(percent=200)
     window.begin(data_of(starter_plan()))
+    # So narrow that lines break.
+    window.editing._split.setSizes([100, 1266])
     settle()
     outline = window.editing.outline
     row = items(window).index(("entry", 1))

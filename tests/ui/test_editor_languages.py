@@ -44,6 +44,11 @@ def test_nothing_of_the_editor_is_cut(
     for name in editor_pages(window):
         slug = re.sub(r"[^a-z0-9]", "", name)
         faults += [f"{name}: {fault}" for fault in look(window, f"{code}-editor-{slug}-{percent}")]
+        for button in window.editing.entry_buttons.values():
+            foot = button.mapTo(window, button.rect().bottomLeft()).y()
+            # While something is asked, above all of it, there is no room for the last ones.
+            if button.isVisible() and not window.bar.isVisible() and foot >= window.height():
+                faults.append(f"{name}: button {button.text()!r} reaches below the window")
     assert not faults
 
 

@@ -39,6 +39,8 @@ _PAGES = {PLAN: plan_sections, SAFETY: safety_sections, SYMPTOMS: symptom_sectio
 _OWN_IDS = {"entry": ("entries", "entry_id"), "stage": ("stages", "stage_id")}
 #: So many lines of what is wrong are in sight; with large text fewer.
 FINDINGS, FINDINGS_LARGE = 4, 3
+#: Width of the outline in a window that is so wide.
+OUTLINE_PX, WIDE_PX = 360, 1366
 
 
 class EditingPage(QWidget):
@@ -80,7 +82,9 @@ class EditingPage(QWidget):
         }
         left = QWidget()
         column = QVBoxLayout(left)
-        column.setContentsMargins(theme.M, 0, 0, theme.S)
+        # Towards the window's side alone; Qt does not turn margins with the language.
+        sides = (theme.M, 0) if not words.from_right() else (0, theme.M)
+        column.setContentsMargins(sides[0], 0, sides[1], theme.S)
         column.setSpacing(theme.S)
         column.addWidget(Ring(self.outline), 1)
         below = QWidget()
@@ -91,7 +95,7 @@ class EditingPage(QWidget):
         column.addWidget(below)
         right = QWidget()
         second = QVBoxLayout(right)
-        second.setContentsMargins(0, 0, theme.M, theme.S)
+        second.setContentsMargins(sides[1], 0, sides[0], theme.S)
         second.addWidget(self.form, 1)
         self.findings_title = desk_words(words.say("edit.findings"), bold=True)
         second.addWidget(self.findings_title)
@@ -102,7 +106,7 @@ class EditingPage(QWidget):
         split.setStretchFactor(0, 1)
         split.setStretchFactor(1, 3)
         split.setChildrenCollapsible(False)
-        split.setSizes([360, 1006])
+        self._split = split
         split.splitterMoved.connect(lambda *_: self._fit_findings())
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -139,6 +143,9 @@ class EditingPage(QWidget):
     def set_percent(self, percent: int) -> None:
         """The findings' own words."""
         self._percent = percent
+        # Large words need a wider outline, or its buttons would stand in too many rows.
+        outline = round(OUTLINE_PX * max(1.0, percent / 150))
+        self._split.setSizes([outline, WIDE_PX - outline])
         self.findings.setFont(theme.font("desk", percent))
         self._fit_findings()
 
