@@ -161,5 +161,7 @@ def note_words(note: Note) -> str:
     """A note as it is shown."""
     text = note.text
     if note.kind == "not_valid":
-        text = words.say("desk.note.invalid", number=note.repetition, text=note.text).strip()
+        text = words.say("desk.note.invalid", number=note.repetition)
+        if note.text:
+            text = words.say("desk.figure", name=text, value=note.text)
     return words.say("desk.note", author=note.author, day=note.at[:10], text=text)
