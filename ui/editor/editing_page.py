@@ -39,7 +39,7 @@ _PAGES = {PLAN: plan_sections, SAFETY: safety_sections, SYMPTOMS: symptom_sectio
 _OWN_IDS = {"entry": ("entries", "entry_id"), "stage": ("stages", "stage_id")}
 #: So many lines of what is wrong are in sight; with large text fewer.
 FINDINGS, FINDINGS_LARGE = 4, 3
-#: Width of the outline in a window that is so wide.
+#: Width of the outline, and of a laptop's window.
 OUTLINE_PX, WIDE_PX = 360, 1366
 
 
@@ -59,7 +59,7 @@ class EditingPage(QWidget):
         super().__init__()
         self.document = document
         self._item: Item = PLAN
-        self._percent = 100
+        self._percent, self._outline_px = 100, OUTLINE_PX
         self.outline, self.form = Outline(), Form()
         self.findings = QListWidget()
         self.findings.setAccessibleName(words.say("edit.findings"))
@@ -106,6 +106,7 @@ class EditingPage(QWidget):
         split.setStretchFactor(0, 1)
         split.setStretchFactor(1, 3)
         split.setChildrenCollapsible(False)
+        split.setSizes([OUTLINE_PX, WIDE_PX - OUTLINE_PX])
         self._split = split
         split.splitterMoved.connect(lambda *_: self._fit_findings())
         whole = QVBoxLayout(self)
@@ -143,11 +144,19 @@ class EditingPage(QWidget):
     def set_percent(self, percent: int) -> None:
         """The findings' own words."""
         self._percent = percent
-        # Large words need a wider outline, or its buttons would stand in too many rows.
-        outline = round(OUTLINE_PX * max(1.0, percent / 150))
-        self._split.setSizes([outline, WIDE_PX - outline])
+        self._fit_outline()
         self.findings.setFont(theme.font("desk", percent))
         self._fit_findings()
+
+    def _fit_outline(self) -> None:
+        """Large words need a wider outline, or its buttons would stand in too many rows."""
+        wide = round(OUTLINE_PX * max(1.0, self._percent / 150))
+        if wide == self._outline_px:
+            return
+        self._outline_px, split = wide, self._split
+        # What a wide window has beyond that is the form's then: its lines are long.
+        split.setStretchFactor(0, 1 if wide == OUTLINE_PX else 0)
+        split.setSizes([wide, max(split.width(), WIDE_PX) - wide])
 
     # --- what is edited ---
 
