@@ -26,6 +26,7 @@ from tests.ui.test_desk import choose as choose_person
 from tests.ui.test_editor_files import answer
 from tests.ui.test_window import cut_in
 from tracker.exercises.catalogue import CATALOGUE
+from tracker.plan.draft import data_of
 from tracker.plan.model import Entry
 from tracker.practice.tasks import AskGate
 from tracker.records.index import read_folder
@@ -42,9 +43,10 @@ from ui.desk import together
 from ui.desk.session_table import session_cells
 from ui.desk.trend_table import TrendRow
 from ui.desk.window import DeskWindow
-from ui.editor.baseline import TAKE
+from ui.editor.baseline import TAKE, plan_section
 from ui.editor.row_view import RowView
 from ui.editor.rows import PLAN
+from ui.editor.state import State
 from ui.editor.window import EditorWindow
 from ui.ports import Baseline
 
@@ -622,6 +624,16 @@ def test_each_entry_that_was_not_done_that_day_says_so(
     choose(window, PLAN)
     notes = [v.row.text for v in window.editing.form.views if v.row.kind == "note"]
     assert any(n.endswith("eyes: not done that day") for n in notes)
+
+
+def test_what_was_not_done_that_day_is_one_line_after_what_was() -> None:
+    # Of a programme of twenty what can be taken over stood among nineteen lines of nothing.
+    plan = plan_of(EYES, TURNS, EYES.model_copy(update={"entry_id": "eyes-2"}))
+    state = State.of(data_of(plan), rows_of(session(0, 12.0, baseline=True)))
+    (section,) = plan_section(state)
+    first, last = section.rows[0].text.split("\n")
+    assert first.startswith(TURNS.entry_id) and "12" in first
+    assert last == f"{EYES.entry_id}, eyes-2: not done that day"
 
 
 def test_without_a_baseline_nothing_is_said_of_one(open_editor: OpenEditor, tmp_path: Path) -> None:

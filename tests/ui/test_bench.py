@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import re
+import sys
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -348,7 +349,22 @@ def test_scrolling_long_lists_is_measured(qapp: QApplication) -> None:
 
 
 def test_a_wrong_call_of_the_review_bench(capsys: pytest.CaptureFixture[str]) -> None:
-    assert main(["bench", "speed", "--many"]) == 2
-    assert "--many goes with" in capsys.readouterr().err
+    assert main(["bench", "speed", "--few"]) == 2
+    assert "--few goes with" in capsys.readouterr().err
     assert main(["bench", "review", "file"]) == 2
     assert "makes its own sessions" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(("more", "most"), [([], 20_000), (["--few"], 5000)])
+def test_the_review_bench_goes_up_to_the_largest_folder(
+    monkeypatch: pytest.MonkeyPatch, more: list[str], most: int
+) -> None:
+    asked: list[int] = []
+    for name in ("DISPLAY", "WAYLAND_DISPLAY"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr(sys, "platform", "linux")
+    monkeypatch.setattr(
+        "ui.bench.review.review_table", lambda _, counts: asked.extend(counts) or []
+    )
+    assert main(["bench", "review", *more]) == 0
+    assert asked == [n for n in (500, 1000, 5000, 20_000) if n <= most]

@@ -8,6 +8,7 @@ import shutil
 import threading
 import time
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -25,12 +26,13 @@ from tracker.records import telling
 from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
 from tracker.records.index import Records, read_folder
-from tracker.records.notes import FOLDER_NAME, NoteBook
+from tracker.records.notes import FOLDER_NAME, Note, NoteBook
 from tracker.session.summary_file import load_summary
 from ui import theme
 from ui.cli import main
 from ui.desk import reading
 from ui.desk import window as desk_window
+from ui.desk.notes_panel import note_words
 from ui.desk.people_list import lines_of
 from ui.desk.trend_table import Heading, TrendRow
 from ui.desk.window import DeskWindow
@@ -407,6 +409,13 @@ def test_files_that_can_not_be_read_are_named_and_stop_nothing(
     assert "\nLeft out: 1 could not be read; these come first\n  wren/" in capsys.readouterr().out
     window.faults.click()
     assert "wren/broken/summary.json" in window.fault_list.item(0).text()
+    # What is to be done stands at the end of a line: nobody has to scroll sideways to it.
+    assert window.fault_list.horizontalScrollBar().maximum() == 0
+    window.appearance.set_text(200)
+    QApplication.processEvents()
+    assert window.fault_list.horizontalScrollBar().maximum() == 0
+    line, item = window.fault_list.fontMetrics().height(), window.fault_list.item(1)
+    assert window.fault_list.visualItemRect(item).height() >= 2 * line
 
 
 def test_the_folder_is_followed_and_the_choice_stays(
@@ -608,3 +617,10 @@ def test_the_minutes_do_not_push_the_trends_out_of_sight(
         page.gaze.hide()
         without = top()
         assert with_them - without == 0 if percent == 200 else 0 < with_them - without < 40
+
+
+def test_why_a_repetition_is_not_valid_stands_behind_a_colon() -> None:
+    told = {"session": "s", "author": "kim", "at": "2026-11-27T10:00", "repetition": 3}
+    note = Note(id="a", kind="not_valid", set_number=0, text="phone rang", **told)
+    assert note_words(note) == "kim, 2026-11-27: repetition 3 is not valid: phone rang"
+    assert note_words(replace(note, text="")) == "kim, 2026-11-27: repetition 3 is not valid"

@@ -10,12 +10,15 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from PySide6.QtCore import QDate, QPoint
+from PySide6.QtWidgets import QApplication, QDateEdit, QScrollArea
 from pytestqt.qtbot import QtBot
 
 from tests.practice.person import SEATED, plan_of
 from tests.records.rows import START, row
 from tests.records.test_folder import write
 from tests.ui.marked import shown_texts, unmarked
+from tests.ui.painted import painted_by
 from tests.ui.test_desk import choose, folder, open_desk, open_last  # noqa: F401 - fixtures
 from tests.ui.test_desk_scores import type_in
 from tests.ui.test_languages import TRANSLATED
@@ -35,6 +38,7 @@ from tracker.session.summary_file import ENDED
 from ui import words
 from ui.desk import trade
 from ui.desk.people_list import lines_of
+from ui.desk.small import show_as_day
 from ui.desk.trade_words import TRADE
 
 #: People, the plan's own words, and signs of units: nobody translates them.
@@ -218,10 +222,65 @@ def test_why_a_file_is_left_out_is_said_in_the_language(tmp_path: Path, spoken: 
         ("half.json", b"{"),
     ):
         (tmp_path / name).write_bytes(content)
+    (tmp_path / "s2").mkdir()
+    (tmp_path / "s2" / "summary.json").write_bytes(b"{")
     unread = read_folder(tmp_path).unread
-    assert len(unread) == 5
+    assert len(unread) == 6
     for language in TRANSLATED:
         spoken(language)
         assert not [u.why for u in unread if words.told(u.why) == u.why], language
         # Where to go is named as its button has it.
         assert words.say("exchange.open") in words.told(STILL_SHUT), language
+
+
+def test_the_largest_words_leave_the_trace_its_width(
+    open_desk: Any,  # noqa: F811
+    qtbot: QtBot,
+    spoken: Any,
+) -> None:
+    # German has the longest buttons; a laptop's window at 200 %.
+    spoken("de")
+    window = open_desk(percent=200)
+    open_last(window, qtbot, "teal")
+    page, line = window.session_page, window.session_page.what.fontMetrics().height()
+    assert all(a.horizontalScrollBar().maximum() == 0 for a in page.findChildren(QScrollArea))
+    trace = page.panes[0].trace
+    assert trace.width() > 0.9 * window.width() and trace.height() > 10 * line
+    page.beside.setCurrentIndex(1)
+    qtbot.waitUntil(lambda: not page.busy, timeout=30_000)
+    QApplication.processEvents()
+    for pane in page.panes:
+        assert pane.trace.width() > 0.9 * window.width()
+        # More than the line of 0 has its figure.
+        lower = [r for r in painted_by(pane.trace).runs if r.box.right() < pane.trace._box.left()]
+        assert len({r.text for r in lower}) >= 3, lower
+    window.resize(1920, 1080)
+    window.appearance.set_text(100)
+    QApplication.processEvents()
+    assert page.what.mapTo(page, QPoint()).x() > page.panes[0].mapTo(page, QPoint()).x()
+
+
+def test_a_session_is_named_and_timed_in_the_order_of_arabic(
+    open_desk: Any,  # noqa: F811
+    qtbot: QtBot,
+    spoken: Any,
+) -> None:
+    spoken("ar")
+    window = open_desk()
+    open_last(window, qtbot, "teal")
+    page = window.session_page
+    # A label goes by its first letter that is not set apart: Latin ones turned the whole line.
+    assert page.title.text().startswith("\u2066teal\u2069")
+    at = painted_by(page.panes[0].trace).runs
+    seconds = [r.text for r in at if r.box.top() > page.panes[0].trace._box.bottom()]
+    assert seconds and not [t for t in seconds if "s" in t], seconds
+
+
+def test_a_day_in_a_field_is_written_as_it_is_everywhere_else(qtbot: QtBot, spoken: Any) -> None:
+    # Qt turned day and year in Arabic, and German had no stop after the day.
+    for code in TRANSLATED:
+        spoken(code)
+        edit = QDateEdit(QDate(2026, 9, 24))
+        qtbot.addWidget(edit)
+        show_as_day(edit)
+        assert edit.text() == trade.day(date(2026, 9, 24)), code

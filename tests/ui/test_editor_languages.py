@@ -11,8 +11,10 @@ import pypdfium2
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QTextLayout, QTextOption
+from pytestqt.qtbot import QtBot
 
 from tests.ui.editing import OpenEditor
+from tests.ui.painted import painted_by
 from tests.ui.test_desk import look
 from tests.ui.test_every_page import editor_pages
 from tests.ui.test_languages import TRANSLATED
@@ -24,6 +26,7 @@ from ui.cards import card_of
 from ui.documents.sheet import sheet_of
 from ui.documents.sheet_html import sheet_html
 from ui.documents.sheet_pdf import sheet_pdf
+from ui.editor.inputs import Tick
 from ui.editor.telling import told
 
 
@@ -41,7 +44,28 @@ def test_nothing_of_the_editor_is_cut(
     for name in editor_pages(window):
         slug = re.sub(r"[^a-z0-9]", "", name)
         faults += [f"{name}: {fault}" for fault in look(window, f"{code}-editor-{slug}-{percent}")]
+        for button in window.editing.entry_buttons.values():
+            foot = button.mapTo(window, button.rect().bottomLeft()).y()
+            # While something is asked, above all of it, there is no room for the last ones.
+            if button.isVisible() and not window.bar.isVisible() and foot >= window.height():
+                faults.append(f"{name}: button {button.text()!r} reaches below the window")
     assert not faults
+
+
+def test_a_tick_stands_in_front_of_its_words_in_arabic_too(qtbot: QtBot, spoken: Any) -> None:
+    for code, in_front in (("de", True), ("ar", False)):
+        spoken(code)
+        tick = Tick(words.say("exchange.keep"))
+        qtbot.addWidget(tick)
+        # Wider than its words, as in a form.
+        tick.resize(2 * tick.sizeHint().width(), tick.sizeHint().height())
+        painted = painted_by(tick)
+        text = painted.runs[0].box
+        box = next(s.box for s in painted.shapes if s.fill is not None)
+        assert (box.right() < text.left()) is in_front, code
+        assert (box.left() > text.right()) is not in_front, code
+        gap = text.left() - box.right() if in_front else box.left() - text.right()
+        assert 0 < gap < tick.fontMetrics().height(), code
 
 
 # --- the patient's sheet ---

@@ -715,6 +715,13 @@ def test_where_nobody_listens_all_stays_and_goes_later(
     assert send() == 0 and len(server.requests) == 2
 
 
+def test_a_question_ends_with_its_own_mark(send: Run, capsys: pytest.CaptureFixture[str]) -> None:
+    # A name that no server may have (RFC 6761).
+    assert send(to="https://nobody.invalid/fhir") == 1
+    said = capsys.readouterr().err
+    assert "is there a network? What was not sent" in said
+
+
 def test_a_server_that_is_silent_or_never_ends_is_left(
     server: FhirServer, pem: Path, monkeypatch: pytest.MonkeyPatch, clinic: Path
 ) -> None:

@@ -23,8 +23,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "speed: cost of measuring against decoding and landmarks alone, in one run. "
         "live: a minute of practice in the window with a clip as its camera. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
-        "review: opening a folder of 500, 1,000 and 5,000 sessions, cold and warm "
-        "(--many: 20,000 too; about 30 kB of disk a session, taken away again), and scrolling "
+        "review: opening a folder of 500, 1,000, 5,000 and 20,000 sessions, cold and warm "
+        "(about 30 kB of disk a session, taken away again; --few: not 20,000), and scrolling "
         "long lists on the desk.",
     )
     parser.add_argument("what", choices=("accuracy", "live", "photos", "review", "sets", "speed"))
@@ -65,7 +65,7 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         metavar="SECONDS",
         help="live: seconds of practice that are looked at (default: %(default)g)",
     )
-    parser.add_argument("--many", action="store_true", help="review: 20,000 sessions, too")
+    parser.add_argument("--few", action="store_true", help="review: up to 5,000 sessions alone")
     parser.set_defaults(run=run)
 
 
@@ -77,8 +77,8 @@ def run(args: argparse.Namespace) -> int:
         raise InputError("--within, --standing and --wide go with --matrix")
     if args.what == "photos":
         return _run_photos(args.clip)
-    if args.many and args.what != "review":
-        raise InputError("--many goes with 'review' alone")
+    if args.few and args.what != "review":
+        raise InputError("--few goes with 'review' alone")
     if args.what == "review":
         return _run_review(args)
     if args.what == "sets":
@@ -135,7 +135,7 @@ def _run_review(args: argparse.Namespace) -> int:
     from ui.bench.review import COUNTS, MANY, review_table
 
     with tempfile.TemporaryDirectory() as scratch:
-        for line in review_table(Path(scratch), (*COUNTS, MANY) if args.many else COUNTS):
+        for line in review_table(Path(scratch), COUNTS if args.few else (*COUNTS, MANY)):
             print(line, flush=True)
     if sys.platform == "linux" and not any(map(os.environ.get, ("DISPLAY", "WAYLAND_DISPLAY"))):
         print("scrolling: not measured, because there is no screen")

@@ -79,8 +79,9 @@ def run(args: argparse.Namespace) -> int:
     try:
         count = send.send_folder(args.folder, server, book, _tell, again=args.again, **people)
     except server_module.NoServerError as error:
+        stop = "" if str(error).endswith("?") else "."
         raise RunError(
-            f"{server.address}: {error}. What was not sent stays and goes with the next call"
+            f"{server.address}: {error}{stop} What was not sent stays and goes with the next call"
         ) from error
     finally:
         server.close()

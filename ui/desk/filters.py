@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QDateEdit, QHBoxLayout, QLab
 from tracker.records.rows import SessionRow
 from ui import theme, words
 from ui.desk import trade
+from ui.desk.small import show_as_day
 from ui.widgets.basic import Button
 from ui.widgets.flow import FlowRow
 
@@ -74,7 +75,7 @@ class Filters(QWidget):
         )
         for edit, key in ((self.from_day, "from"), (self.to_day, "to")):
             edit.setAccessibleName(words.say(f"desk.filter.{key}"))
-            edit.setDisplayFormat("d MMM yyyy")
+            show_as_day(edit)
             edit.dateChanged.connect(self._change)
         self.exercise.currentIndexChanged.connect(self._change)
         self.only_changed.toggled.connect(self._change)

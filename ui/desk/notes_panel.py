@@ -6,12 +6,12 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLineEdit, QScrollArea, QVBoxLayout, QWidget
 
 from tracker.errors import TurnpostError
 from tracker.records.notes import MAX_TEXT, Note, NoteBook
 from ui import theme, words
-from ui.desk.small import desk_words, small_button
+from ui.desk.small import desk_words, row_of, small_button
 
 
 class NotesPanel(QWidget):
@@ -42,15 +42,12 @@ class NotesPanel(QWidget):
         scroll.setWidget(self.notes)
         scroll.setWidgetResizable(True)
         scroll.setAccessibleName(words.say("desk.notes"))
-        row = QHBoxLayout()
-        row.addWidget(self.add)
-        row.addWidget(self.undo)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(desk_words(words.say("desk.notes"), bold=True))
         column.addWidget(scroll, 1)
         column.addWidget(self.note)
-        column.addLayout(row)
+        column.addWidget(row_of([self.add, self.undo]))
         column.addWidget(self.sure)
         self.add.clicked.connect(self.add_note)
         self.note.returnPressed.connect(self.add_note)
@@ -164,5 +161,7 @@ def note_words(note: Note) -> str:
     """A note as it is shown."""
     text = note.text
     if note.kind == "not_valid":
-        text = words.say("desk.note.invalid", number=note.repetition, text=note.text).strip()
+        text = words.say("desk.note.invalid", number=note.repetition)
+        if note.text:
+            text = words.say("desk.figure", name=text, value=note.text)
     return words.say("desk.note", author=note.author, day=note.at[:10], text=text)

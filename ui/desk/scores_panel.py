@@ -36,7 +36,7 @@ from tracker.records.questionnaires import (
 from ui import theme, words
 from ui.desk import trade
 from ui.desk.scores_table import ScoreTable, number_words
-from ui.desk.small import desk_words, small_button
+from ui.desk.small import desk_words, show_as_day, small_button
 from ui.widgets.flow import FlowRow
 
 #: Fields that hold a number.
@@ -105,7 +105,7 @@ class ScoresPanel(QWidget):
             flow.addWidget(button)
         self.name.setMaxLength(MAX_NAME)
         self.name.setCompleter(self._completer)
-        self.day.setDisplayFormat(words.say("desk.day"))
+        show_as_day(self.day)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(theme.S // 2)

@@ -1,10 +1,13 @@
 """A session opened: its trace, repetitions and events, notes, and another one beside it."""
 
+# ruff: noqa: N802 - the names are Qt's
+
 from __future__ import annotations
 
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -39,6 +42,11 @@ from ui.widgets.flow import FlowRow
 
 _TIME = int(Qt.ItemDataRole.UserRole) + 1
 _NUMBER = _TIME + 1
+#: From so many heights of a line on there is room for the lists beside the trace; with less the
+#: trace would be narrower than they are (own choice).
+BESIDE_LINES = 44
+#: Heights of a line that the trace and the lists need each, and two traces below each other.
+HIGH_LINES, TWO_HIGH_LINES = 22, 42
 
 
 class SessionPage(QWidget):
@@ -75,12 +83,17 @@ class SessionPage(QWidget):
             plans=plans,
         )
         self._labels = [QLabel(words.say(k)) for k in ("desk.set", "desk.beside")]
+        #: Whether the lists are beside the trace; whether they and two traces are in one column.
+        self._laid_out = True, False
         self._arrange()
         self.back.clicked.connect(self.left)
         self.sets.currentIndexChanged.connect(self._show_set)
         self.beside.currentIndexChanged.connect(self._open_beside)
         self.what.currentItemChanged.connect(self._go_to)
         self.mark.clicked.connect(self.mark_repetition)
+        # Two traces need more height where they are not side by side.
+        for pane in self.panes:
+            pane.resized.connect(self._lay_out)
         self.notes.changed.connect(self._fill_list)
         self.notes.changed.connect(self.noted)
 
@@ -96,7 +109,7 @@ class SessionPage(QWidget):
         flow.setContentsMargins(0, 0, 0, 0)
         for label, box in zip(self._labels, (self.sets, self.beside), strict=False):
             label.setBuddy(box)
-            box.setMinimumContentsLength(16)
+            box.setMinimumContentsLength(26)
             box.setSizeAdjustPolicy(
                 QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
             )
@@ -147,7 +160,26 @@ class SessionPage(QWidget):
         font = theme.font("desk", percent)
         for part in (*self._labels, self.sets, self.beside, self.what, self.figures, self.lists):
             part.setFont(font)
-        self._split.setMinimumHeight(22 * self.what.fontMetrics().height())
+        self._lay_out()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Another width may have room for the lists beside the trace, or no longer."""
+        super().resizeEvent(event)
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        """The lists beside the trace, or below it where the words are large."""
+        line, split = self.what.fontMetrics().height(), self._split
+        beside = self.width() >= BESIDE_LINES * line
+        stacked = self.rows[1] is not None and not self.traces.beside
+        traces = TWO_HIGH_LINES if stacked else HIGH_LINES
+        split.setMinimumHeight((traces if beside else traces + HIGH_LINES) * line)
+        # Where the lists stand beside, how wide they are stays as the user has set it.
+        if (beside, stacked and not beside) != self._laid_out:
+            self._laid_out = beside, stacked and not beside
+            way = Qt.Orientation
+            split.setOrientation(way.Horizontal if beside else way.Vertical)
+            split.setSizes([3000, 1000] if beside else [100 * traces, 100 * HIGH_LINES])
 
     # --- opening ---
 
@@ -166,6 +198,7 @@ class SessionPage(QWidget):
         self.figures.clear()
         self.doubt.setText("")
         self.traces.show_second(on=False)
+        self._lay_out()
         self._load(0, row)
         self.notes.show_session(note_key(row))
         self.back.setFocus()
@@ -216,7 +249,8 @@ class SessionPage(QWidget):
         self.panes[slot].show_set(self._titles[slot], None, None)
 
     def _title(self, row: SessionRow) -> str:
-        name = "" if self.person is None else shown_name(self.person)
+        # Its letters must not draw the day's number to them where one reads from the right.
+        name = "" if self.person is None else words.apart(shown_name(self.person))
         when = f"{trade.day(row.day)} {(row.started_at or '')[11:16]}".strip()
         title = words.say("desk.session", person=name, day=when)
         return f"{title}: {ended_words(row)}"
@@ -239,6 +273,7 @@ class SessionPage(QWidget):
         # What is read for a session that is no longer wanted is not shown.
         self._jobs = [j for j in self._jobs if j[0] != 1]
         self.traces.show_second(on=row is not None)
+        self._lay_out()
         # The name of the first one comes and goes with the second.
         self.panes[0].say_title(self._titles[0])
         if row is not None:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from html import escape
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QDateEdit, QWidget
 
+from ui import words
 from ui.widgets.basic import Button, Words
 from ui.widgets.flow import FlowRow
 
@@ -36,3 +37,12 @@ def row_of(buttons: list[Button]) -> QWidget:
     for button in buttons:
         row.addWidget(button)
     return holder
+
+
+def show_as_day(edit: QDateEdit) -> None:
+    """A day as the desk writes it everywhere else."""
+    parts = words.say("desk.day").split(" ")
+    if words.from_right():
+        # Qt turns their order there, and so would the letters.
+        parts.reverse()
+    edit.setDisplayFormat(" ".join(parts))

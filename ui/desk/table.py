@@ -62,6 +62,10 @@ class Table(QTableView):
         """A good part of the rows; a page that is higher than the screen asks for no more."""
         return QSize(400, self.minimumHeight())
 
+    def sizeHintForColumn(self, column: int) -> int:
+        """With some air, or the words of one column would run into those of the next."""
+        return super().sizeHintForColumn(column) + theme.S
+
     def arrange(self) -> None:
         """Give rows and columns their sizes."""
 

@@ -159,7 +159,7 @@ class TracePainter:
         metrics = painter.fontMetrics()
         thin = QPen(self.colours.color(role.Mid), 0.6)
         ink = self.colours.color(role.WindowText)
-        step = _nice((high - low) * metrics.height() * 1.8 / max(box.height(), 1))
+        step = _nice((high - low) * metrics.height() * 1.4 / max(box.height(), 1))
         for k in range(math.ceil(low / step), math.floor(high / step) + 1):
             y = box.bottom() - (k * step - low) / (high - low) * box.height()
             painter.setPen(thin)
@@ -175,7 +175,7 @@ class TracePainter:
             painter.setPen(thin)
             painter.drawLine(QPointF(x, box.bottom()), QPointF(x, box.bottom() + 5))
             painter.setPen(ink)
-            text = f"{words.number(k * step, 0 if step >= 1 else 1)} s"
+            text = words.say("desk.at", time=words.number(k * step, 0 if step >= 1 else 1))
             # What stands at the very end is moved in, or its unit would be cut.
             most = box.right() + theme.M - metrics.horizontalAdvance(text) / 2
             below = QRectF(min(x, most) - wide / 2, box.bottom() + 5, wide, metrics.height())

@@ -101,6 +101,9 @@ class DeskWindow(QWidget):
         self.faults = small_button("")
         self.fault_list = QListWidget()
         self.fault_list.setAccessibleName(words.say("desk.unread.name"))
+        # What is to be done about a file stands at the end of its line.
+        self.fault_list.setWordWrap(True)
+        self.fault_list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.people = PeopleList()
         self._book = NoteBook(folder, author_of_system(), settings.writer)
         #: The plan editor, once it was opened for somebody.

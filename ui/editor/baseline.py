@@ -107,13 +107,21 @@ def plan_section(state: State) -> list[Section]:
 
 
 def _lines(state: State, known: Iterable[tuple[int, Managed]]) -> Iterator[str]:
+    """A line for each entry that was done, and one for all that were not."""
+    left_out: list[str] = []
     for index, found in known:
         name = str(state.data["entries"][index].get("entry_id", ""))
+        if found.why_not == (NOT_DONE,):
+            left_out.append(name)
+            continue
         told, changes = _told(found), changes_of(state, index)
         if changes:
             takes = words.row_of(_change_words(changes, _now(state, index)))
             told = words.say("edit.baseline.takes", told=told, what=takes)
         yield words.say("edit.baseline.line", entry=name, what=told)
+    if left_out:
+        why = words.say(f"edit.baseline.why.{NOT_DONE}")
+        yield words.say("edit.baseline.line", entry=words.row_of(left_out), what=why)
 
 
 def _told(found: Managed) -> str:

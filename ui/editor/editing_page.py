@@ -39,6 +39,8 @@ _PAGES = {PLAN: plan_sections, SAFETY: safety_sections, SYMPTOMS: symptom_sectio
 _OWN_IDS = {"entry": ("entries", "entry_id"), "stage": ("stages", "stage_id")}
 #: So many lines of what is wrong are in sight; with large text fewer.
 FINDINGS, FINDINGS_LARGE = 4, 3
+#: Width of the outline, and of a laptop's window.
+OUTLINE_PX, WIDE_PX = 360, 1366
 
 
 class EditingPage(QWidget):
@@ -57,7 +59,7 @@ class EditingPage(QWidget):
         super().__init__()
         self.document = document
         self._item: Item = PLAN
-        self._percent = 100
+        self._percent, self._outline_px = 100, OUTLINE_PX
         self.outline, self.form = Outline(), Form()
         self.findings = QListWidget()
         self.findings.setAccessibleName(words.say("edit.findings"))
@@ -80,7 +82,9 @@ class EditingPage(QWidget):
         }
         left = QWidget()
         column = QVBoxLayout(left)
-        column.setContentsMargins(theme.M, 0, 0, theme.S)
+        # Towards the window's side alone; Qt does not turn margins with the language.
+        sides = (theme.M, 0) if not words.from_right() else (0, theme.M)
+        column.setContentsMargins(sides[0], 0, sides[1], theme.S)
         column.setSpacing(theme.S)
         column.addWidget(Ring(self.outline), 1)
         below = QWidget()
@@ -91,7 +95,7 @@ class EditingPage(QWidget):
         column.addWidget(below)
         right = QWidget()
         second = QVBoxLayout(right)
-        second.setContentsMargins(0, 0, theme.M, theme.S)
+        second.setContentsMargins(sides[1], 0, sides[0], theme.S)
         second.addWidget(self.form, 1)
         self.findings_title = desk_words(words.say("edit.findings"), bold=True)
         second.addWidget(self.findings_title)
@@ -102,7 +106,8 @@ class EditingPage(QWidget):
         split.setStretchFactor(0, 1)
         split.setStretchFactor(1, 3)
         split.setChildrenCollapsible(False)
-        split.setSizes([360, 1006])
+        split.setSizes([OUTLINE_PX, WIDE_PX - OUTLINE_PX])
+        self._split = split
         split.splitterMoved.connect(lambda *_: self._fit_findings())
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -139,8 +144,19 @@ class EditingPage(QWidget):
     def set_percent(self, percent: int) -> None:
         """The findings' own words."""
         self._percent = percent
+        self._fit_outline()
         self.findings.setFont(theme.font("desk", percent))
         self._fit_findings()
+
+    def _fit_outline(self) -> None:
+        """Large words need a wider outline, or its buttons would stand in too many rows."""
+        wide = round(OUTLINE_PX * max(1.0, self._percent / 150))
+        if wide == self._outline_px:
+            return
+        self._outline_px, split = wide, self._split
+        # What a wide window has beyond that is the form's then: its lines are long.
+        split.setStretchFactor(0, 1 if wide == OUTLINE_PX else 0)
+        split.setSizes([wide, max(split.width(), WIDE_PX) - wide])
 
     # --- what is edited ---
 

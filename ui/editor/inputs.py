@@ -289,6 +289,12 @@ class Tick(Button):
         palette = self.palette()
         side = self.fontMetrics().ascent()
         box = QRectF(theme.S, (self.height() - side) / 2, side, side)
+        at = box.right() + theme.S
+        rest = QRectF(at, 0, self.width() - at, self.height())
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            # In front of its words where one reads from the right, too.
+            box.moveRight(self.width() - theme.S)
+            rest.moveLeft(0)
         painter.setBrush(palette.base())
         painter.setPen(QPen(palette.windowText().color(), 2))
         painter.drawRoundedRect(box, 3, 3)
@@ -299,8 +305,6 @@ class Tick(Button):
             painter.drawLine(int(middle), int(box.bottom() - 3), int(right), int(box.top() + 3))
         painter.setPen(palette.windowText().color())
         painter.setFont(self.font())
-        at = box.right() + theme.S
-        rest = QRectF(at, 0, self.width() - at, self.height())
         painter.drawText(
             rest, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, self.text()
         )

@@ -9,7 +9,14 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFontMetrics, QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from tracker.plan.asked import asked_of, week_of
 from tracker.plan.model import Entry, Plan
@@ -112,8 +119,13 @@ class PreviewPage(QWidget):
             label.setWordWrap(False)
             label.setMinimumHeight(LINE_PX)
             part.setAccessibleName(words.say(key))
-            head.addWidget(label)
-            head.addWidget(Ring(part))
+            # Together, or a row could end with the name of what stands in the next one.
+            pair = QWidget()
+            beside = QHBoxLayout(pair)
+            beside.setContentsMargins(0, 0, 0, 0)
+            beside.addWidget(label)
+            beside.addWidget(Ring(part))
+            head.addWidget(pair)
         inside = AsHighAsWords()
         self._columns = QBoxLayout(QBoxLayout.Direction.LeftToRight, inside)
         self._columns.setSpacing(theme.XL)

@@ -99,18 +99,15 @@ class EditorWindow(QWidget):
         self.smaller = small_button("A −", words.say("text_smaller"))
         self.larger = small_button("A +", words.say("text_larger"))
         self.colours = small_button("◐", words.say("switch_colours"))
-        tools = QWidget()
-        row = FlowRow()
-        tools.setLayout(row)
-        for button in self.buttons.values():
-            row.addWidget(button)
+        looks = [self.smaller, self.larger, self.colours]
+        # Large words have no room for all of it in one row.
+        flow = FlowRow()
+        for part in (title, *self.buttons.values(), *looks):
+            flow.addWidget(part)
+        flow.set_apart(*looks)
         head = QHBoxLayout()
         head.setContentsMargins(theme.M, theme.S, theme.M, 0)
-        head.setSpacing(theme.M)
-        head.addWidget(title)
-        head.addWidget(tools, 1)
-        for button in (self.smaller, self.larger, self.colours):
-            head.addWidget(button)
+        head.addLayout(flow)
         line = QHBoxLayout()
         line.setContentsMargins(theme.M, 0, theme.M, 0)
         line.addWidget(self.state)

@@ -5410,9 +5410,9 @@
             <translation>لم يُحفظ: {why}</translation>
         </message>
         <message>
-            <source>repetition {number} is not valid {text}</source>
+            <source>repetition {number} is not valid</source>
             <comment>desk.note.invalid</comment>
-            <translation>المرة {number} غير صالحة {text}</translation>
+            <translation>المرة {number} غير صالحة</translation>
         </message>
         <message>
             <source>Notes stand beside the measured figures, which never change.</source>
@@ -6370,12 +6370,12 @@
             <translation>بلا رقم</translation>
         </message>
         <message>
-            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <source>About {minutes} min a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
             <comment>edit.minutes.said</comment>
             <translation>المخطط نحو {minutes} من الدقائق في اليوم، مع فتح كل البنود ومن دون فترات الراحة. الدليل كما يُقتبس: {guideline}.</translation>
         </message>
         <message>
-            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <source>gaze stabilisation: {minutes} min a day, guideline as quoted: {figure}</source>
             <comment>edit.minutes.short</comment>
             <translation>تثبيت النظر: {minutes} من الدقائق في اليوم، الدليل كما يُقتبس: {figure}</translation>
         </message>
@@ -11783,6 +11783,11 @@
             <source>is too large for a file of this program</source>
             <comment>told.left.large</comment>
             <translation>أكبر من أن يكون ملفًا من هذا البرنامج</translation>
+        </message>
+        <message>
+            <source>not a JSON file ({error})</source>
+            <comment>told.left.no_json</comment>
+            <translation>ليس ملف JSON، أو ليس كاملًا ({error})</translation>
         </message>
         <message>
             <source>is the same session as {path} with other content, left out; look which of them is right</source>

@@ -5410,9 +5410,9 @@
             <translation>Nicht gespeichert: {why}</translation>
         </message>
         <message>
-            <source>repetition {number} is not valid {text}</source>
+            <source>repetition {number} is not valid</source>
             <comment>desk.note.invalid</comment>
-            <translation>Wiederholung {number} ist ungültig {text}</translation>
+            <translation>Wiederholung {number} ist ungültig</translation>
         </message>
         <message>
             <source>Notes stand beside the measured figures, which never change.</source>
@@ -6370,14 +6370,14 @@
             <translation>keine Angabe</translation>
         </message>
         <message>
-            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <source>About {minutes} min a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
             <comment>edit.minutes.said</comment>
-            <translation>Etwa {minutes} Minuten am Tag geplant, wenn alle Einträge offen sind, ohne Pausen. Leitlinie, wie zitiert: {guideline}.</translation>
+            <translation>Etwa {minutes} min am Tag geplant, wenn alle Einträge offen sind, ohne Pausen. Leitlinie, wie zitiert: {guideline}.</translation>
         </message>
         <message>
-            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <source>gaze stabilisation: {minutes} min a day, guideline as quoted: {figure}</source>
             <comment>edit.minutes.short</comment>
-            <translation>Blickstabilisierung: {minutes} Minuten am Tag, Leitlinie wie zitiert: {figure}</translation>
+            <translation>Blickstabilisierung: {minutes} min am Tag, Leitlinie wie zitiert: {figure}</translation>
         </message>
         <message>
             <source>To each side of rest. Nothing in the plan may ask for more.</source>
@@ -11783,6 +11783,11 @@
             <source>is too large for a file of this program</source>
             <comment>told.left.large</comment>
             <translation>ist zu groß für eine Datei dieses Programms</translation>
+        </message>
+        <message>
+            <source>not a JSON file ({error})</source>
+            <comment>told.left.no_json</comment>
+            <translation>ist keine JSON-Datei, oder keine ganze ({error})</translation>
         </message>
         <message>
             <source>is the same session as {path} with other content, left out; look which of them is right</source>

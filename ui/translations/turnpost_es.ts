@@ -5410,9 +5410,9 @@
             <translation>No guardado: {why}</translation>
         </message>
         <message>
-            <source>repetition {number} is not valid {text}</source>
+            <source>repetition {number} is not valid</source>
             <comment>desk.note.invalid</comment>
-            <translation>la repetición {number} no es válida {text}</translation>
+            <translation>la repetición {number} no es válida</translation>
         </message>
         <message>
             <source>Notes stand beside the measured figures, which never change.</source>
@@ -6370,14 +6370,14 @@
             <translation>sin cifra</translation>
         </message>
         <message>
-            <source>About {minutes} minutes a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
+            <source>About {minutes} min a day planned, all entries open and rests left out. Guideline, as quoted: {guideline}.</source>
             <comment>edit.minutes.said</comment>
-            <translation>Unos {minutes} minutos al día previstos, con todas las entradas abiertas y sin los descansos. Guía, según se cita: {guideline}.</translation>
+            <translation>Unos {minutes} min al día previstos, con todas las entradas abiertas y sin los descansos. Guía, según se cita: {guideline}.</translation>
         </message>
         <message>
-            <source>gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}</source>
+            <source>gaze stabilisation: {minutes} min a day, guideline as quoted: {figure}</source>
             <comment>edit.minutes.short</comment>
-            <translation>estabilización de la mirada: {minutes} minutos al día, guía según se cita: {figure}</translation>
+            <translation>estabilización de la mirada: {minutes} min al día, guía según se cita: {figure}</translation>
         </message>
         <message>
             <source>To each side of rest. Nothing in the plan may ask for more.</source>
@@ -11783,6 +11783,11 @@
             <source>is too large for a file of this program</source>
             <comment>told.left.large</comment>
             <translation>es demasiado grande para ser un archivo de este programa</translation>
+        </message>
+        <message>
+            <source>not a JSON file ({error})</source>
+            <comment>told.left.no_json</comment>
+            <translation>no es un archivo JSON, o no está completo ({error})</translation>
         </message>
         <message>
             <source>is the same session as {path} with other content, left out; look which of them is right</source>

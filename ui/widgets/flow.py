@@ -8,7 +8,7 @@ What leaves stands apart, at the end of the last row: in the same place on every
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRect, QSize, Qt
-from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+from PySide6.QtWidgets import QLabel, QLayout, QLayoutItem, QWidget
 
 from ui import theme
 
@@ -135,8 +135,11 @@ class FlowRow(QLayout):
                     x, gap = x + gap, 0
                 if move:
                     left = rect.x() + rect.right() + 1 - x - size.width() if mirrored else x
+                    # Words stand at the middle of what they stand beside, as a button's own do.
+                    words = isinstance(item.widget(), QLabel)
+                    down = (high - size.height()) // 2 if words else 0
                     # An item by itself would hold a wrapped button to the height of one line.
-                    (item.widget() or item).setGeometry(QRect(QPoint(left, top), size))
+                    (item.widget() or item).setGeometry(QRect(QPoint(left, top + down), size))
                 x += size.width() + theme.M
             used = top + high - rect.y()
             top += high + theme.S

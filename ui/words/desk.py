@@ -209,7 +209,7 @@ DESK_WORDS: dict[str, object] = {
     "desk.event": QT_TRANSLATE_NOOP("turnpost", "! {what}, {length} s"),
     "desk.notes": QT_TRANSLATE_NOOP("turnpost", "Notes"),
     "desk.note": QT_TRANSLATE_NOOP("turnpost", "{author}, {day}: {text}"),
-    "desk.note.invalid": QT_TRANSLATE_NOOP("turnpost", "repetition {number} is not valid {text}"),
+    "desk.note.invalid": QT_TRANSLATE_NOOP("turnpost", "repetition {number} is not valid"),
     "desk.note.none": QT_TRANSLATE_NOOP("turnpost", "No notes yet."),
     "desk.note.text": QT_TRANSLATE_NOOP("turnpost", "A note on this session"),
     "desk.note.add": QT_TRANSLATE_NOOP("turnpost", "Add note"),

@@ -169,11 +169,11 @@ EDITOR_WORDS: dict[str, object] = {
     "edit.minutes": QT_TRANSLATE_NOOP("turnpost", "Gaze stabilisation"),
     "edit.minutes.said": QT_TRANSLATE_NOOP(
         "turnpost",
-        "About {minutes} minutes a day planned, all entries open and rests left out. "
+        "About {minutes} min a day planned, all entries open and rests left out. "
         "Guideline, as quoted: {guideline}.",
     ),
     "edit.minutes.short": QT_TRANSLATE_NOOP(
-        "turnpost", "gaze stabilisation: {minutes} minutes a day, guideline as quoted: {figure}"
+        "turnpost", "gaze stabilisation: {minutes} min a day, guideline as quoted: {figure}"
     ),
     "edit.minutes.none": QT_TRANSLATE_NOOP("turnpost", "no figure"),
     "edit.days": QT_TRANSLATE_NOOP("turnpost", "Days and rests"),
