@@ -387,6 +387,27 @@ def test_one_is_told_how_far_from_the_screen_to_sit(
     assert [told in line for line in card.lines].count(True) == 1
 
 
+HELP = "Call for emergency help now: 112. Do not practise today."
+
+
+@pytest.mark.parametrize(
+    ("ended", "because", "first"),
+    [
+        ("red_flag", "chest_pain", HELP),
+        ("stopped_unwell", "chest_pain", HELP),
+        ("red_flag", "neck_pain", "Do not practise today. Call your therapist first."),
+        ("red_flag", "positional_spin", "That is all for today"),
+        ("stopped_unwell", None, "That is all for today"),
+        ("possible_fall", "no_answer", "That is all for today"),
+    ],
+)
+def test_whom_to_call_is_the_title_of_an_end(ended: str, because: str | None, first: str) -> None:
+    plan = plan_of(TURNS, emergency_number="112")
+    card = card_of(Over(ended=ended, because=() if because is None else (because,)), plan)
+    assert card.title == first
+    assert first not in card.lines
+
+
 @pytest.mark.parametrize(("seconds", "long"), [(10, "a minute"), (600, "10 minutes")])
 def test_the_day_says_how_long_it_takes(begin: Begin, seconds: int, long: str) -> None:
     person = begin(plan_of(Entry(entry_id="stand", exercise="stand", seconds=seconds)))
