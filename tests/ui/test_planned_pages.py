@@ -375,6 +375,7 @@ def test_the_day_is_shown_with_doses_what_waits_and_the_therapists_words(begin: 
         # An arm held out, or a body bent down, needs room before the camera.
         ("near-far", 750.0, "further back for this one, on a firm chair, about 100 cm"),
         ("floor-reach", 750.0, "further back for this one, on a firm chair, about 90 cm"),
+        ("hand-toss", 750.0, "further back for this one, on a firm chair, about 90 cm"),
         # Who sits far already stays there.
         ("floor-reach", 1200.0, "Sit on a firm chair, about 120 cm"),
     ],

@@ -104,6 +104,11 @@
             <translation>práctica común</translation>
         </message>
         <message>
+            <source>common practice, for room above and below; throws in rendered films were counted from there</source>
+            <comment>common practice, for room above and below; throws in rendered films were counted from there</comment>
+            <translation>práctica común, para dejar sitio arriba y abajo; los lanzamientos de películas generadas se contaron desde ahí</translation>
+        </message>
+        <message>
             <source>common practice: an arm held out doesn't reach the screen</source>
             <comment>common practice: an arm held out doesn't reach the screen</comment>
             <translation>práctica común: un brazo extendido no llega a la pantalla</translation>
@@ -7790,9 +7795,9 @@
             <translation>La punta del dedo, cerca y lejos</translation>
         </message>
         <message>
-            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation>Levante un dedo, justo debajo de la cámara. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+            <translation>Levante un dedo con el brazo estirado, justo debajo de la cámara. Acérquelo despacio hasta unos 30 cm de los ojos y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
@@ -8395,7 +8400,7 @@
             <translation>Dolor en el pecho</translation>
         </message>
         <message>
-            <source>Seeing two of a thing</source>
+            <source>Seeing double</source>
             <comment>gate.double_vision</comment>
             <translation>Ve doble</translation>
         </message>
@@ -8975,9 +8980,9 @@
             <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra.</translation>
         </message>
         <message>
-            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
-            <translation>Levante un dedo delante de usted. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+            <translation>Levante un dedo con el brazo estirado. Acérquelo despacio hasta unos 30 cm de los ojos y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
@@ -9003,6 +9008,11 @@
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
             <comment>how.shoulders-forward.paper</comment>
             <translation>Suba los dos hombros, llévelos hacia delante y déjelos caer. Vaya despacio. Mantenga la cabeza recta.</translation>
+        </message>
+        <message>
+            <source>Keep your eyes shut.</source>
+            <comment>how.shut</comment>
+            <translation>Mantenga los ojos cerrados.</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
