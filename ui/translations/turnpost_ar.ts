@@ -10040,6 +10040,11 @@
             <translation>افتح عينيك.</translation>
         </message>
         <message>
+            <source>That is half. Now with the other arm.</source>
+            <comment>say.other_arm</comment>
+            <translation>هذا هو النصف. الآن بالذراع الأخرى.</translation>
+        </message>
+        <message>
             <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
             <comment>say.out_of_sight</comment>
             <translation>لا أراك. خذ وقتك. عندما تشعر بالثبات، اجلس على كرسيك كي أراك من جديد.</translation>

@@ -10040,6 +10040,11 @@
             <translation>Öffnen Sie die Augen.</translation>
         </message>
         <message>
+            <source>That is half. Now with the other arm.</source>
+            <comment>say.other_arm</comment>
+            <translation>Das ist die Hälfte. Nun mit dem anderen Arm.</translation>
+        </message>
+        <message>
             <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
             <comment>say.out_of_sight</comment>
             <translation>Ich sehe Sie nicht. Lassen Sie sich Zeit. Wenn Sie sicher stehen, setzen Sie sich auf Ihren Stuhl, damit ich Sie wieder sehe.</translation>

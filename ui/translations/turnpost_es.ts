@@ -10040,6 +10040,11 @@
             <translation>Abra los ojos.</translation>
         </message>
         <message>
+            <source>That is half. Now with the other arm.</source>
+            <comment>say.other_arm</comment>
+            <translation>Va por la mitad. Ahora con el otro brazo.</translation>
+        </message>
+        <message>
             <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>
             <comment>say.out_of_sight</comment>
             <translation>No le veo. Tómese su tiempo. Cuando se sienta firme, siéntese en su silla para que pueda verle de nuevo.</translation>
