@@ -7795,7 +7795,7 @@
             <translation>طرف الإصبع قريبًا وبعيدًا</translation>
         </message>
         <message>
-            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
             <translation>ارفع إصبعًا واحدًا على بُعد ذراع، تحت الكاميرا مباشرة. قرّبه ببطء إلى نحو 30 سم من عينيك، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
         </message>

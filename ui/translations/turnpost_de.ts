@@ -7795,7 +7795,7 @@
             <translation>Fingerspitze nah und fern</translation>
         </message>
         <message>
-            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
             <translation>Halten Sie einen Finger eine Armlänge entfernt hoch, knapp unter der Kamera. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
         </message>

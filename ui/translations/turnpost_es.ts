@@ -7795,7 +7795,7 @@
             <translation>La punta del dedo, cerca y lejos</translation>
         </message>
         <message>
-            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
             <translation>Levante un dedo con el brazo estirado, justo debajo de la cámara. Acérquelo despacio hasta unos 30 cm de los ojos y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
         </message>
