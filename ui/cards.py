@@ -262,7 +262,8 @@ def place_of(asked: Asked, plan: Plan, chair_mm: float | None = None) -> tuple[s
     if "face" not in asked.exercise.needs:
         return "ask.place.walking", {}
     if asked.posture != "sitting":
-        own = "" if asked.wall is None else "_wall"
+        shut = asked.eyes == "closed" != asked.exercise.eyes
+        own = "_shut" if shut else "" if asked.wall is None else "_wall"
         return f"ask.place.standing{own}", {}
     here_mm = seat_mm(asked, plan)
     if here_mm > plan.seat_distance_mm:

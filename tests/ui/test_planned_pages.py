@@ -388,6 +388,15 @@ def test_one_is_told_how_far_from_the_screen_to_sit(
     assert [told in line for line in card.lines].count(True) == 1
 
 
+@pytest.mark.parametrize("eyes", ["open", "closed"])
+@pytest.mark.parametrize("exercise", ["stand", "stand-head-shake", "weight-shift", "ankle-sway"])
+def test_a_mark_is_looked_at_until_the_eyes_are_to_be_shut(exercise: str, eyes: str) -> None:
+    plan = plan_of(Entry.model_validate({"entry_id": "e", "exercise": exercise, "eyes": eyes}))
+    card = card_of(Prepare(asked=asked_of(plan.entries[0])), plan)
+    assert any("look at a mark on the wall" in line.lower() for line in card.lines)
+    assert any("Until it begins" in line for line in card.lines) == (eyes == "closed")
+
+
 HELP = "Call for emergency help now: 112. Do not practise today."
 
 

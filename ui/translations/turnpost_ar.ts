@@ -3800,6 +3800,11 @@
             <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها، بارتفاع عينيك.</translation>
         </message>
         <message>
+            <source>Stand so that the camera sees your face. Until it begins, look at a mark on the wall behind it, as high as your eyes.</source>
+            <comment>ask.place.standing_shut</comment>
+            <translation>قف بحيث ترى الكاميرا وجهك. إلى أن يبدأ التمرين انظر إلى علامة على الجدار خلفها، بارتفاع عينيك.</translation>
+        </message>
+        <message>
             <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
             <comment>ask.place.standing_wall</comment>
             <translation>قف بحيث ترى الكاميرا وجهك، وانظر من فوق الشاشة إلى الجدار.</translation>

@@ -3800,6 +3800,11 @@
             <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter, so hoch wie Ihre Augen.</translation>
         </message>
         <message>
+            <source>Stand so that the camera sees your face. Until it begins, look at a mark on the wall behind it, as high as your eyes.</source>
+            <comment>ask.place.standing_shut</comment>
+            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie bis zum Beginn auf eine Marke an der Wand dahinter, so hoch wie Ihre Augen.</translation>
+        </message>
+        <message>
             <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
             <comment>ask.place.standing_wall</comment>
             <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht, und schauen Sie über den Bildschirm hinweg zur Wand.</translation>

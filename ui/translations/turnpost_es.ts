@@ -3800,6 +3800,11 @@
             <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás, a la altura de sus ojos.</translation>
         </message>
         <message>
+            <source>Stand so that the camera sees your face. Until it begins, look at a mark on the wall behind it, as high as your eyes.</source>
+            <comment>ask.place.standing_shut</comment>
+            <translation>Póngase de pie de modo que la cámara vea su cara. Hasta que empiece, mire una marca en la pared de detrás, a la altura de sus ojos.</translation>
+        </message>
+        <message>
             <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
             <comment>ask.place.standing_wall</comment>
             <translation>Póngase de pie de modo que la cámara vea su cara, y mire la pared por encima de la pantalla.</translation>
