@@ -354,7 +354,10 @@ def over_keys(task: Over, plan: Plan) -> list[str]:
 def _over(task: Over, plan: Plan) -> Card:
     number = words.apart(plan.emergency_number or "")
     keys = over_keys(task, plan)
-    if not keys or keys[0] not in _TO_CALL:
+    if "over.number" in keys and "fine" not in task.because:
+        keys.remove("over.number")
+        keys.insert(0, "over.number")
+    elif not keys or keys[0] not in _TO_CALL:
         keys.insert(0, "over.title")
     title, *lines = (words.say(key, number=number) for key in keys)
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]

@@ -408,7 +408,10 @@ HELP = "Call for emergency help now: 112. Do not practise today."
         ("red_flag", "neck_pain", "Do not practise today. Call your therapist first."),
         ("red_flag", "positional_spin", "That is all for today"),
         ("stopped_unwell", None, "That is all for today"),
-        ("possible_fall", "no_answer", "That is all for today"),
+        ("possible_fall", "no_answer", "The number for help: 112"),
+        ("possible_fall", "not_well", "The number for help: 112"),
+        ("possible_fall", "fine", "That is all for today"),
+        ("possible_fall", "chest_pain", HELP),
     ],
 )
 def test_whom_to_call_is_the_title_of_an_end(ended: str, because: str | None, first: str) -> None:
