@@ -5,19 +5,22 @@ from __future__ import annotations
 import re
 from collections import Counter
 from itertools import product
+from pathlib import Path
 from typing import Any
 
 import pypdfium2
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QTextLayout, QTextOption
+from PySide6.QtWidgets import QApplication
 
 from tests.ui.editing import OpenEditor
 from tests.ui.test_desk import look
 from tests.ui.test_every_page import editor_pages
 from tests.ui.test_languages import TRANSLATED
+from tracker.plan.files import save_plan
 from tracker.plan.findings import Finding
-from tracker.plan.starter import SEATED_ID, seated_starter
+from tracker.plan.starter import SEATED_ID, seated_starter, starter_plan
 from tracker.practice.tasks import Over
 from ui import words
 from ui.cards import card_of
@@ -42,6 +45,22 @@ def test_nothing_of_the_editor_is_cut(
         slug = re.sub(r"[^a-z0-9]", "", name)
         faults += [f"{name}: {fault}" for fault in look(window, f"{code}-editor-{slug}-{percent}")]
     assert not faults
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_the_buttons_below_a_long_plan_stay_in_a_laptops_window(
+    open_editor: OpenEditor, spoken: Any, tmp_path: Path, code: str
+) -> None:
+    """Its file, its notes and the minutes of the guideline need a second line above."""
+    spoken(code)
+    path = tmp_path / "plan.json"
+    save_plan(path, starter_plan())
+    window = open_editor(path, percent=200, size=(1366, 768))
+    for _ in range(5):
+        QApplication.processEvents()
+    for name, button in window.editing.entry_buttons.items():
+        foot = button.mapTo(window, QPoint(0, button.height())).y()
+        assert foot <= window.height(), name
 
 
 # --- the patient's sheet ---
