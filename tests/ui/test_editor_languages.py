@@ -115,7 +115,7 @@ def test_a_telephone_number_keeps_its_order_among_arabic_words(spoken: Any) -> N
     number = "+44 20 7946 0018"
     plan = seated_starter().model_copy(update={"emergency_number": number})
     over = Over(ended="red_flag", because=("chest_pain",))
-    for text in (sheet_of(plan).emergency.title, card_of(over, plan).lines[0]):
+    for text in (sheet_of(plan).emergency.title, card_of(over, plan).title):
         places = places_of(number, text)
         assert places == sorted(places), text
     page = pypdfium2.PdfDocument(sheet_pdf(sheet_of(plan)))[0].get_textpage()
