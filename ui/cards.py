@@ -41,6 +41,12 @@ from ui.setup.wall_card import wall_card
 
 #: More of what the camera doesn't see would be too much to read before a set.
 UNSEEN_MOST = 2
+#: Ends whose first words are the title: whom to call has to be read at once, and from afar.
+_TO_CALL = (
+    "gate.outcome.emergency",
+    "gate.outcome.emergency_no_number",
+    "gate.outcome.call_therapist",
+)
 #: From an adult's eyes to the hand of an arm held out, about (common practice).
 ARM_MM = (600.0, 800.0)
 
@@ -256,7 +262,8 @@ def place_of(asked: Asked, plan: Plan, chair_mm: float | None = None) -> tuple[s
     if "face" not in asked.exercise.needs:
         return "ask.place.walking", {}
     if asked.posture != "sitting":
-        own = "" if asked.wall is None else "_wall"
+        shut = asked.eyes == "closed" != asked.exercise.eyes
+        own = "_shut" if shut else "" if asked.wall is None else "_wall"
         return f"ask.place.standing{own}", {}
     here_mm = seat_mm(asked, plan)
     if here_mm > plan.seat_distance_mm:
@@ -346,10 +353,16 @@ def over_keys(task: Over, plan: Plan) -> list[str]:
 
 def _over(task: Over, plan: Plan) -> Card:
     number = words.apart(plan.emergency_number or "")
-    lines = [words.say(key, number=number) for key in over_keys(task, plan)]
+    keys = over_keys(task, plan)
+    if "over.number" in keys and "fine" not in task.because:
+        keys.remove("over.number")
+        keys.insert(0, "over.number")
+    elif not keys or keys[0] not in _TO_CALL:
+        keys.insert(0, "over.title")
+    title, *lines = (words.say(key, number=number) for key in keys)
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]
     show = Option(words.say("over.to_summary"), True, main=True)
-    return Card(words.say("over.title"), tuple(lines), options=(show,), leave=False)
+    return Card(title, tuple(lines), options=(show,), leave=False)
 
 
 def _day_over(task: AskDayOver, plan: Plan) -> Card:
@@ -358,16 +371,16 @@ def _day_over(task: AskDayOver, plan: Plan) -> Card:
         back = Option(words.say("leave.back"), False, main=True)
         how = (words.say("day_over.sure.how"),)
         return Card(words.say("day_over.sure"), how, options=(back, yes), leave=False)
-    lines, number = ["day_over"], plan.emergency_number
+    title, lines, number = "over.title", ["day_over"], plan.emergency_number
     if task.final:
-        lines.append("day_over.emergency" if number else "day_over.emergency_no_number")
+        title = "day_over.emergency" if number else "day_over.emergency_no_number"
     elif not set(CALL).isdisjoint(task.because):
         lines.append("day_over.call")
-    told = tuple(words.say(key, number=words.apart(number or "")) for key in lines)
+    told = [words.say(key, number=words.apart(number or "")) for key in (title, *lines)]
     options = [Option(words.say("ask.end"), False, main=True)]
     if not task.final:
         options.append(Option(words.say("day_over.go_on"), True))
-    return Card(words.say("over.title"), told, options=tuple(options), leave=False)
+    return Card(told[0], tuple(told[1:]), options=tuple(options), leave=False)
 
 
 def _asked(key: str, options: tuple[Option, ...]) -> Card:

@@ -24,8 +24,12 @@ def how_of(asked: Asked, *, paper: bool = False) -> str:
     if asked.eyes == "closed":
         keys = [*(f"{key}.closed" for key in keys if key.endswith(".soft")), f"{own}.closed", *keys]
     key = next((key for key in keys if words.has(key)), f"exercise.{exercise.id}.how")
-    how = words.say(key)
-    return f"{how} {words.say('how.shake')}" if _shaken(asked) else how
+    parts = [words.say(key)]
+    if _shaken(asked):
+        parts.append(words.say("how.shake"))
+    if asked.eyes == "closed" != exercise.eyes and not key.endswith(".closed"):
+        parts.append(words.say("how.shut"))
+    return " ".join(parts)
 
 
 def wall_words(asked: Asked) -> str:

@@ -181,7 +181,7 @@ def test_a_timed_set_ends_by_its_time(begin: Begin) -> None:
 
 
 def test_what_is_done_further_back() -> None:
-    assert FAR == [BENDS, "near-far", "near-hold"]
+    assert FAR == [BENDS, "hand-toss", "near-far", "near-hold"]
 
 
 @pytest.mark.parametrize(

@@ -150,7 +150,8 @@ def test_one_key_answers_and_it_is_kept(
         person.none_of_these()
     assert person.director.task == Over(ended="possible_fall", because=(answer,))
     page: Any = person.window.pages["task"]
-    lines = " ".join(page.card.lines)
+    assert ("112" in page.card.title) is (answer == "not_well")
+    lines = " ".join((page.card.title, *page.card.lines))
     assert told in lines and "get help now" in lines and "112" in lines
     # Nothing is sent: who reads that somebody sees it waits for help that does not come.
     assert "Nobody has been called" in lines and "call for help" in lines
@@ -252,7 +253,8 @@ def test_who_is_not_well_comes_by_the_safety_questions_to_the_number_for_help(
     over = Over(ended="possible_fall", because=("not_well", EMERGENCY[0]))
     assert person.director.task == over
     page: Any = person.window.pages["task"]
-    (line,) = page.card.lines
+    line = page.title.text()
+    assert page.card.lines == ()
     assert "Call for emergency help now" in line and "Call for emergency help" in voice.texts[-1]
     assert ("112" in line) is (number is not None) is ("112" in voice.texts[-1])
     keep(person.window, f"well/over-emergency-{number}")
@@ -262,11 +264,11 @@ def test_who_is_not_well_comes_by_the_safety_questions_to_the_number_for_help(
 def test_a_graver_answer_takes_nothing_from_what_to_do_after_a_fall(yes: str, told: str) -> None:
     plan = plan_of(SHAKE, emergency_number="112")
     over = Over(ended="possible_fall", because=("not_well", yes))
-    lines = card_of(over, plan).lines
+    card = card_of(over, plan)
+    lines = card.lines
     for key in ("over.not_well", "over.possible_fall", f"gate.outcome.{told}"):
         assert words.say(key) in lines
-    of_number = next(k for k, line in enumerate(lines) if "112" in line)
-    assert of_number < lines.index(words.say("over.possible_fall")), "in sight without scrolling"
+    assert "112" in card.title, "in sight without scrolling"
     assert (words.say("over.fall") in lines) is (yes == "fall")
 
 

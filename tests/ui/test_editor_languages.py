@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from collections import Counter
 from itertools import product
+from pathlib import Path
 from typing import Any
 
 import pypdfium2
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QTextLayout, QTextOption
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from tests.ui.editing import OpenEditor
@@ -18,8 +20,9 @@ from tests.ui.painted import painted_by
 from tests.ui.test_desk import look
 from tests.ui.test_every_page import editor_pages
 from tests.ui.test_languages import TRANSLATED
+from tracker.plan.files import save_plan
 from tracker.plan.findings import Finding
-from tracker.plan.starter import SEATED_ID, seated_starter
+from tracker.plan.starter import SEATED_ID, seated_starter, starter_plan
 from tracker.practice.tasks import Over
 from ui import words
 from ui.cards import card_of
@@ -66,6 +69,22 @@ def test_a_tick_stands_in_front_of_its_words_in_arabic_too(qtbot: QtBot, spoken:
         assert (box.left() > text.right()) is not in_front, code
         gap = text.left() - box.right() if in_front else box.left() - text.right()
         assert 0 < gap < tick.fontMetrics().height(), code
+
+
+@pytest.mark.parametrize("code", TRANSLATED)
+def test_the_buttons_below_a_long_plan_stay_in_a_laptops_window(
+    open_editor: OpenEditor, spoken: Any, tmp_path: Path, code: str
+) -> None:
+    """Its file, its notes and the minutes of the guideline need a second line above."""
+    spoken(code)
+    path = tmp_path / "plan.json"
+    save_plan(path, starter_plan())
+    window = open_editor(path, percent=200, size=(1366, 768))
+    for _ in range(5):
+        QApplication.processEvents()
+    for name, button in window.editing.entry_buttons.items():
+        foot = button.mapTo(window, QPoint(0, button.height())).y()
+        assert foot <= window.height(), name
 
 
 # --- the patient's sheet ---
@@ -120,7 +139,7 @@ def test_a_telephone_number_keeps_its_order_among_arabic_words(spoken: Any) -> N
     number = "+44 20 7946 0018"
     plan = seated_starter().model_copy(update={"emergency_number": number})
     over = Over(ended="red_flag", because=("chest_pain",))
-    for text in (sheet_of(plan).emergency.title, card_of(over, plan).lines[0]):
+    for text in (sheet_of(plan).emergency.title, card_of(over, plan).title):
         places = places_of(number, text)
         assert places == sorted(places), text
     page = pypdfium2.PdfDocument(sheet_pdf(sheet_of(plan)))[0].get_textpage()

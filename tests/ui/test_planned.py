@@ -124,7 +124,7 @@ def test_a_red_flag_ends_it_with_the_number_of_the_clinic(begin: Callable[..., P
     person.choose("Yes, what I marked")
     assert isinstance(person.director.task, Over)
     page: Any = person.window.pages["task"]
-    assert any("112" in line for line in page.card.lines)
+    assert page.title.text() == "Call for emergency help now: 112. Do not practise today."
     assert not person.fake.services  # the camera was never opened
     person.choose("Show what I did")
     assert person.director.phase == Phase.summary

@@ -441,6 +441,7 @@ def test_the_day_is_shown_with_doses_what_waits_and_the_therapists_words(begin: 
         # An arm held out, or a body bent down, needs room before the camera.
         ("near-far", 750.0, "further back for this one, on a firm chair, about 100 cm"),
         ("floor-reach", 750.0, "further back for this one, on a firm chair, about 90 cm"),
+        ("hand-toss", 750.0, "further back for this one, on a firm chair, about 90 cm"),
         # Who sits far already stays there.
         ("floor-reach", 1200.0, "Sit on a firm chair, about 120 cm"),
     ],
@@ -451,6 +452,39 @@ def test_one_is_told_how_far_from_the_screen_to_sit(
     plan = plan_of(Entry(entry_id="e", exercise=exercise, repetitions=3), seat_distance_mm=seat_mm)
     card = card_of(Prepare(asked=asked_of(plan.entries[0])), plan)
     assert [told in line for line in card.lines].count(True) == 1
+
+
+@pytest.mark.parametrize("eyes", ["open", "closed"])
+@pytest.mark.parametrize("exercise", ["stand", "stand-head-shake", "weight-shift", "ankle-sway"])
+def test_a_mark_is_looked_at_until_the_eyes_are_to_be_shut(exercise: str, eyes: str) -> None:
+    plan = plan_of(Entry.model_validate({"entry_id": "e", "exercise": exercise, "eyes": eyes}))
+    card = card_of(Prepare(asked=asked_of(plan.entries[0])), plan)
+    assert any("look at a mark on the wall" in line.lower() for line in card.lines)
+    assert any("Until it begins" in line for line in card.lines) == (eyes == "closed")
+
+
+HELP = "Call for emergency help now: 112. Do not practise today."
+
+
+@pytest.mark.parametrize(
+    ("ended", "because", "first"),
+    [
+        ("red_flag", "chest_pain", HELP),
+        ("stopped_unwell", "chest_pain", HELP),
+        ("red_flag", "neck_pain", "Do not practise today. Call your therapist first."),
+        ("red_flag", "positional_spin", "That is all for today"),
+        ("stopped_unwell", None, "That is all for today"),
+        ("possible_fall", "no_answer", "The number for help: 112"),
+        ("possible_fall", "not_well", "The number for help: 112"),
+        ("possible_fall", "fine", "That is all for today"),
+        ("possible_fall", "chest_pain", HELP),
+    ],
+)
+def test_whom_to_call_is_the_title_of_an_end(ended: str, because: str | None, first: str) -> None:
+    plan = plan_of(TURNS, emergency_number="112")
+    card = card_of(Over(ended=ended, because=() if because is None else (because,)), plan)
+    assert card.title == first
+    assert first not in card.lines
 
 
 @pytest.mark.parametrize(("seconds", "long"), [(10, "a minute"), (600, "10 minutes")])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import pairwise
-from math import isfinite
+from math import isfinite, pi, sin
 from typing import Any
 
 import pytest
@@ -244,6 +244,27 @@ def test_half_way_is_not_said_long_after_it(begin: Begin, voice: Voice) -> None:
     voice.speaking = False
     person.measured(1.0, still)
     assert voice.texts == []
+
+
+def test_half_way_through_bends_the_other_arm_is_asked_for(begin: Begin, voice: Voice) -> None:
+    person = begin(plan_of(Entry(entry_id="reach", exercise="floor-reach", repetitions=2)))
+    person.get_in_place(0)
+    person.measured(3.2, seen)
+    up = {"head_yaw_deg": 0.0, "eye_open": 1.0, "body_seen": 1.0}
+    person.measured(4.0, lambda t: seen(t, head_y_mm=0.0, **up))
+    voice.spoken.clear()
+    start_s = person.fake.service.time_s
+
+    def bending(t: float) -> Sample:
+        # A bend each eight seconds: one to lay it down and one to fetch it are a repetition.
+        down = max(0.0, sin(pi * (t - start_s) / 4.0))
+        return seen(t, head_y_mm=-450.0 * down, **up)
+
+    person.measured(24.0, bending)
+    assert voice.texts == ["That is half. Now with the other arm."]
+    assert voice.spoken[0][0] == pytest.approx(start_s + 14.0, abs=2.0)
+    person.measured(9.0, bending)
+    assert voice.texts[1:] == ["And stop. This one is done."]
 
 
 def test_words_about_a_place_end_with_its_page(begin: Begin, voice: Voice) -> None:

@@ -258,7 +258,8 @@ class Outline(QListWidget):
         self.setFont(theme.font("desk", percent))
         self.setMinimumWidth(round(260 + 140 * (percent / 100 - 1)))
         self.show_lines(self.lines, self.chosen)
-        self.setMinimumHeight(5 * self.fontMetrics().height())
+        # At twice the size five lines would push the buttons below out of a laptop's window.
+        self.setMinimumHeight(round(500 / percent) * self.fontMetrics().height())
 
     def sizeHint(self) -> QSize:
         """A third of the window."""

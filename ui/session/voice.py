@@ -241,6 +241,8 @@ class VoicePart(ClockPart):
             if not self._half_said and entry.seconds >= _HALF_FROM_S and past_s >= 0:
                 self._half_said = past_s > _HALF_WITHIN_S or self._say((Grave.note, 0), "say.half")
         elif entry.exercise.counted:
+            if "arm" in entry.exercise.not_measured:
+                self._say_other_arm(entry.repetitions, done)
             self._say_two_left(entry.repetitions, done)
 
     def _say_guide(self, guiding: Guiding) -> None:
@@ -290,6 +292,12 @@ class VoicePart(ClockPart):
             fresh = self.now_s - cue.said_at_s <= _CUE_FRESH_S
             if fresh and words.has(f"cue.{cue.code}"):
                 self._say(rank_of_cue(cue.code), f"cue.{cue.code}")
+
+    def _say_other_arm(self, goal: int | None, done: int) -> None:
+        """Half of it is done with each arm, and who looks at the floor does not see the count."""
+        if goal is None or self._half_said or done >= goal or done != (goal + 1) // 2:
+            return
+        self._half_said = self._say((Grave.note, 0), "say.other_arm")
 
     def _say_two_left(self, goal: int | None, done: int) -> None:
         if goal is None or goal < _COUNTED_FROM or goal - done != _TWO or self._two_said:

@@ -104,6 +104,11 @@
             <translation>ممارسة شائعة</translation>
         </message>
         <message>
+            <source>common practice, for room above and below; throws in rendered films were counted from there</source>
+            <comment>common practice, for room above and below; throws in rendered films were counted from there</comment>
+            <translation>ممارسة شائعة، لترك مساحة فوق وتحت؛ عُدّت الرميات في أفلام مولّدة من هناك</translation>
+        </message>
+        <message>
             <source>common practice: an arm held out doesn't reach the screen</source>
             <comment>common practice: an arm held out doesn't reach the screen</comment>
             <translation>ممارسة شائعة: الذراع الممدودة لا تصل إلى الشاشة</translation>
@@ -3798,6 +3803,11 @@
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
             <translation>قف بحيث ترى الكاميرا وجهك. انظر إلى علامة على الجدار خلفها، بارتفاع عينيك.</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face. Until it begins, look at a mark on the wall behind it, as high as your eyes.</source>
+            <comment>ask.place.standing_shut</comment>
+            <translation>قف بحيث ترى الكاميرا وجهك. إلى أن يبدأ التمرين انظر إلى علامة على الجدار خلفها، بارتفاع عينيك.</translation>
         </message>
         <message>
             <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
@@ -7800,9 +7810,9 @@
             <translation>طرف الإصبع قريبًا وبعيدًا</translation>
         </message>
         <message>
-            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation>ارفع إصبعًا واحدًا تحت الكاميرا مباشرة. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
+            <translation>ارفع إصبعًا واحدًا على بُعد ذراع، تحت الكاميرا مباشرة. قرّبه ببطء إلى نحو 30 سم من عينيك، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
@@ -8405,7 +8415,7 @@
             <translation>ألم في صدرك</translation>
         </message>
         <message>
-            <source>Seeing two of a thing</source>
+            <source>Seeing double</source>
             <comment>gate.double_vision</comment>
             <translation>ترى الشيء شيئين</translation>
         </message>
@@ -8985,9 +8995,9 @@
             <translation>ارمِ كرة لينة أو جوربًا ملفوفًا من يد إلى يد، فوق عينيك بقليل. دع عينيك ورأسك يتبعانها. إذا سقطت فاتركها وخذ غيرها.</translation>
         </message>
         <message>
-            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
-            <translation>ارفع إصبعًا واحدًا أمامك. قرّبه ببطء، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
+            <translation>ارفع إصبعًا واحدًا على بُعد ذراع. قرّبه ببطء إلى نحو 30 سم من عينيك، ثم أبعده. تبقى عيناك على طرفه. يبقى رأسك ثابتًا.</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
@@ -9013,6 +9023,11 @@
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
             <comment>how.shoulders-forward.paper</comment>
             <translation>ارفع كتفيك، وأدرهما إلى الأمام، ثم دعهما ينزلان. تحرك ببطء. أبقِ رأسك مستقيمًا.</translation>
+        </message>
+        <message>
+            <source>Keep your eyes shut.</source>
+            <comment>how.shut</comment>
+            <translation>أبقِ عينيك مغمضتين.</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
@@ -10043,6 +10058,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>افتح عينيك.</translation>
+        </message>
+        <message>
+            <source>That is half. Now with the other arm.</source>
+            <comment>say.other_arm</comment>
+            <translation>هذا هو النصف. الآن بالذراع الأخرى.</translation>
         </message>
         <message>
             <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>

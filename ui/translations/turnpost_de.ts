@@ -104,6 +104,11 @@
             <translation>gängige Praxis</translation>
         </message>
         <message>
+            <source>common practice, for room above and below; throws in rendered films were counted from there</source>
+            <comment>common practice, for room above and below; throws in rendered films were counted from there</comment>
+            <translation>gängige Praxis, für Platz nach oben und unten; Würfe in gerenderten Filmen wurden von dort gezählt</translation>
+        </message>
+        <message>
             <source>common practice: an arm held out doesn't reach the screen</source>
             <comment>common practice: an arm held out doesn't reach the screen</comment>
             <translation>gängige Praxis: ein ausgestreckter Arm reicht nicht bis zum Bildschirm</translation>
@@ -3798,6 +3803,11 @@
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
             <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie auf eine Marke an der Wand dahinter, so hoch wie Ihre Augen.</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face. Until it begins, look at a mark on the wall behind it, as high as your eyes.</source>
+            <comment>ask.place.standing_shut</comment>
+            <translation>Stehen Sie so, dass die Kamera Ihr Gesicht sieht. Schauen Sie bis zum Beginn auf eine Marke an der Wand dahinter, so hoch wie Ihre Augen.</translation>
         </message>
         <message>
             <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
@@ -7800,9 +7810,9 @@
             <translation>Fingerspitze nah und fern</translation>
         </message>
         <message>
-            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation>Halten Sie einen Finger hoch, knapp unter der Kamera. Führen Sie ihn langsam heran und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+            <translation>Halten Sie einen Finger eine Armlänge entfernt hoch, knapp unter der Kamera. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
@@ -8405,7 +8415,7 @@
             <translation>Schmerzen in der Brust</translation>
         </message>
         <message>
-            <source>Seeing two of a thing</source>
+            <source>Seeing double</source>
             <comment>gate.double_vision</comment>
             <translation>Sie sehen doppelt</translation>
         </message>
@@ -8985,9 +8995,9 @@
             <translation>Werfen Sie einen weichen Ball oder eine gerollte Socke von Hand zu Hand, bis knapp über die Augen. Augen und Kopf gehen mit. Fällt er herunter, lassen Sie ihn liegen und nehmen Sie einen neuen.</translation>
         </message>
         <message>
-            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
-            <translation>Halten Sie einen Finger vor sich hoch. Führen Sie ihn langsam heran und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+            <translation>Halten Sie einen Finger eine Armlänge entfernt hoch. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
@@ -9013,6 +9023,11 @@
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
             <comment>how.shoulders-forward.paper</comment>
             <translation>Heben Sie beide Schultern, kreisen Sie sie nach vorn und lassen Sie sie sinken. Langsam. Der Kopf bleibt gerade.</translation>
+        </message>
+        <message>
+            <source>Keep your eyes shut.</source>
+            <comment>how.shut</comment>
+            <translation>Die Augen bleiben zu.</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
@@ -10043,6 +10058,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>Öffnen Sie die Augen.</translation>
+        </message>
+        <message>
+            <source>That is half. Now with the other arm.</source>
+            <comment>say.other_arm</comment>
+            <translation>Das ist die Hälfte. Nun mit dem anderen Arm.</translation>
         </message>
         <message>
             <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>

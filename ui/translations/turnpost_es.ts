@@ -104,6 +104,11 @@
             <translation>práctica común</translation>
         </message>
         <message>
+            <source>common practice, for room above and below; throws in rendered films were counted from there</source>
+            <comment>common practice, for room above and below; throws in rendered films were counted from there</comment>
+            <translation>práctica común, para dejar sitio arriba y abajo; los lanzamientos de películas generadas se contaron desde ahí</translation>
+        </message>
+        <message>
             <source>common practice: an arm held out doesn't reach the screen</source>
             <comment>common practice: an arm held out doesn't reach the screen</comment>
             <translation>práctica común: un brazo extendido no llega a la pantalla</translation>
@@ -3798,6 +3803,11 @@
             <source>Stand so that the camera sees your face. Look at a mark on the wall behind it, as high as your eyes.</source>
             <comment>ask.place.standing</comment>
             <translation>Póngase de pie de modo que la cámara vea su cara. Mire una marca en la pared de detrás, a la altura de sus ojos.</translation>
+        </message>
+        <message>
+            <source>Stand so that the camera sees your face. Until it begins, look at a mark on the wall behind it, as high as your eyes.</source>
+            <comment>ask.place.standing_shut</comment>
+            <translation>Póngase de pie de modo que la cámara vea su cara. Hasta que empiece, mire una marca en la pared de detrás, a la altura de sus ojos.</translation>
         </message>
         <message>
             <source>Stand so that the camera sees your face, and look over the screen at the wall.</source>
@@ -7800,9 +7810,9 @@
             <translation>La punta del dedo, cerca y lejos</translation>
         </message>
         <message>
-            <source>Hold one finger up, just under the camera. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation>Levante un dedo, justo debajo de la cámara. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+            <translation>Levante un dedo con el brazo estirado, justo debajo de la cámara. Acérquelo despacio hasta unos 30 cm de los ojos y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
@@ -8405,7 +8415,7 @@
             <translation>Dolor en el pecho</translation>
         </message>
         <message>
-            <source>Seeing two of a thing</source>
+            <source>Seeing double</source>
             <comment>gate.double_vision</comment>
             <translation>Ve doble</translation>
         </message>
@@ -8985,9 +8995,9 @@
             <translation>Lance una pelota blanda o un calcetín enrollado de una mano a otra, justo por encima de los ojos. Los ojos y la cabeza van con ella. Si cae, déjela y tome otra.</translation>
         </message>
         <message>
-            <source>Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay on the tip. Your head stays still.</source>
+            <source>Hold one finger up at arm's length. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
-            <translation>Levante un dedo delante de usted. Acérquelo despacio y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
+            <translation>Levante un dedo con el brazo estirado. Acérquelo despacio hasta unos 30 cm de los ojos y vuelva a alejarlo. Sus ojos se quedan en la punta. Su cabeza se queda quieta.</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
@@ -9013,6 +9023,11 @@
             <source>Lift both shoulders, roll them forward, and let them drop. Go slowly. Keep your head level.</source>
             <comment>how.shoulders-forward.paper</comment>
             <translation>Suba los dos hombros, llévelos hacia delante y déjelos caer. Vaya despacio. Mantenga la cabeza recta.</translation>
+        </message>
+        <message>
+            <source>Keep your eyes shut.</source>
+            <comment>how.shut</comment>
+            <translation>Mantenga los ojos cerrados.</translation>
         </message>
         <message>
             <source>Put one foot right in front of the other. Shut your eyes and stand still.</source>
@@ -10043,6 +10058,11 @@
             <source>Open your eyes.</source>
             <comment>say.open_eyes</comment>
             <translation>Abra los ojos.</translation>
+        </message>
+        <message>
+            <source>That is half. Now with the other arm.</source>
+            <comment>say.other_arm</comment>
+            <translation>Va por la mitad. Ahora con el otro brazo.</translation>
         </message>
         <message>
             <source>I can't see you. Take your time. When you are steady, sit down on your chair, so that I see you again.</source>

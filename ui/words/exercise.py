@@ -40,8 +40,8 @@ EXERCISE_WORDS: dict[str, object] = {
     "exercise.near-far": QT_TRANSLATE_NOOP("turnpost", "Fingertip near and far"),
     "exercise.near-far.how": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Hold one finger up, just under the camera. Bring it slowly near, then back out. Your "
-        "eyes stay on the tip. Your head stays still.",
+        "Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from "
+        "your eyes, then back. Keep your eyes on the tip, your head still.",
     ),
     "exercise.shoulders-back": QT_TRANSLATE_NOOP("turnpost", "Roll your shoulders back"),
     "exercise.shoulders-back.how": QT_TRANSLATE_NOOP(

@@ -2,7 +2,8 @@
 
 Keys: ``how.ID.closed`` with the eyes shut, ``how.ID.soft`` and ``how.ID.soft.closed`` on the
 mat where the firm floor is usual, ``how.ID.wall`` with notes on the wall, ``how.ID.paper`` where
-nothing watches, and ``how.shake`` where the head is turned besides.
+nothing watches, ``how.shake`` where the head is turned besides, and ``how.shut`` with the eyes
+shut where nothing else says so.
 Where there is none, ``exercise.ID.how`` holds.
 """
 
@@ -12,6 +13,7 @@ from PySide6.QtCore import QT_TRANSLATE_NOOP
 
 MANNER_WORDS: dict[str, object] = {
     "how.shake": QT_TRANSLATE_NOOP("turnpost", "Turn your head from side to side."),
+    "how.shut": QT_TRANSLATE_NOOP("turnpost", "Keep your eyes shut."),
     "how.eyes-side-to-side.wall": QT_TRANSLATE_NOOP(
         "turnpost", "Look from one note to the other, once a beat. Your head stays still."
     ),
@@ -65,8 +67,8 @@ MANNER_WORDS: dict[str, object] = {
     ),
     "how.near-far.paper": QT_TRANSLATE_NOOP(
         "turnpost",
-        "Hold one finger up in front of you. Bring it slowly near, then back out. Your eyes stay "
-        "on the tip. Your head stays still.",
+        "Hold one finger up at arm's length. Bring it slowly to about 30 cm from your eyes, then "
+        "back out. Your eyes stay on the tip. Your head stays still.",
     ),
     "how.shoulders-back.paper": QT_TRANSLATE_NOOP(
         "turnpost",

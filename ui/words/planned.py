@@ -132,6 +132,11 @@ PLANNED_WORDS: dict[str, object] = {
         "Stand so that the camera sees your face. Look at a mark on the wall behind it, as high "
         "as your eyes.",
     ),
+    "ask.place.standing_shut": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "Stand so that the camera sees your face. Until it begins, look at a mark on the wall "
+        "behind it, as high as your eyes.",
+    ),
     "ask.place.standing_wall": QT_TRANSLATE_NOOP(
         "turnpost",
         "Stand so that the camera sees your face, and look over the screen at the wall.",

@@ -57,7 +57,7 @@ SAFETY_WORDS: dict[str, object] = {
     "gate.some": QT_TRANSLATE_NOOP("turnpost", "Yes, what I marked"),
     "gate.back": QT_TRANSLATE_NOOP("turnpost", "Back"),
     "gate.severe_headache": QT_TRANSLATE_NOOP("turnpost", "A sudden bad headache"),
-    "gate.double_vision": QT_TRANSLATE_NOOP("turnpost", "Seeing two of a thing"),
+    "gate.double_vision": QT_TRANSLATE_NOOP("turnpost", "Seeing double"),
     "gate.slurred_speech": QT_TRANSLATE_NOOP("turnpost", "Trouble with speech"),
     "gate.weak_or_numb": QT_TRANSLATE_NOOP("turnpost", "A weak or numb face, arm or leg"),
     "gate.cannot_stand": QT_TRANSLATE_NOOP("turnpost", "You can't stand or walk"),

@@ -30,6 +30,7 @@ VOICE_WORDS: dict[str, object] = {
     "say.begin": QT_TRANSLATE_NOOP("turnpost", "Begin now."),
     "say.two_left": QT_TRANSLATE_NOOP("turnpost", "Only two more."),
     "say.half": QT_TRANSLATE_NOOP("turnpost", "Half the time is over."),
+    "say.other_arm": QT_TRANSLATE_NOOP("turnpost", "That is half. Now with the other arm."),
     "say.end": QT_TRANSLATE_NOOP("turnpost", "And stop. This one is done."),
     "say.open_eyes": QT_TRANSLATE_NOOP("turnpost", "Open your eyes."),
     "say.come": QT_TRANSLATE_NOOP("turnpost", "Come to the screen once you feel steady."),

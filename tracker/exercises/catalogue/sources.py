@@ -10,6 +10,9 @@ FINGER_DISTANCE = (
 )
 ARM_FREE = "common practice: an arm held out doesn't reach the screen"
 BENT_SEEN = "rendered films: from 56 cm whoever sits up half-way is below the picture, from 90 seen"
+ROOM_TO_THROW = (
+    "common practice, for room above and below; throws in rendered films were counted from there"
+)
 HEAD_RANGE = "common practice; published handouts name 20 to 45 degrees to each side"
 X2_VIEWING = (
     "Schubert MC et al. 2008, J Vestib Res 18:147-157, for the exercise; "

@@ -91,7 +91,7 @@ EXERCISES: tuple[Exercise, ...] = (
         GUIDED,
         (),
         therapist="Gait forward and backward, ten steps each way (= 1)",
-        cautions=("walk", "stand"),
+        cautions=("walk",),
         sources={"dose": src.COMMON},
         dose_repetitions=1,
         posture="walking",
