@@ -354,11 +354,10 @@ def over_keys(task: Over, plan: Plan) -> list[str]:
 def _over(task: Over, plan: Plan) -> Card:
     number = words.apart(plan.emergency_number or "")
     keys = over_keys(task, plan)
-    if "over.number" in keys and "fine" not in task.because:
-        keys.remove("over.number")
-        keys.insert(0, "over.number")
-    elif not keys or keys[0] not in _TO_CALL:
-        keys.insert(0, "over.title")
+    of_number = ["over.number"] if "fine" not in task.because else []
+    # Whom to call is the title, wherever else it stands among what is spoken.
+    first = next((k for k in (*of_number, *_TO_CALL) if k in keys), "over.title")
+    keys = [first, *(k for k in keys if k != first)]
     title, *lines = (words.say(key, number=number) for key in keys)
     lines += [words.say(f"symptoms.{b}") for b in task.because if words.has(f"symptoms.{b}")]
     show = Option(words.say("over.to_summary"), True, main=True)
@@ -374,7 +373,7 @@ def _day_over(task: AskDayOver, plan: Plan) -> Card:
     title, lines, number = "over.title", ["day_over"], plan.emergency_number
     if task.final:
         title = "day_over.emergency" if number else "day_over.emergency_no_number"
-    elif not set(CALL).isdisjoint(task.because):
+    elif not {*CALL, *EMERGENCY}.isdisjoint(task.because):
         lines.append("day_over.call")
     told = [words.say(key, number=words.apart(number or "")) for key in (title, *lines)]
     options = [Option(words.say("ask.end"), False, main=True)]

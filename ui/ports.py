@@ -108,7 +108,7 @@ class RecordingLike(Protocol):
         """Whether the head dropped suddenly in any of a set's steps."""
         ...
 
-    def dropping(self, numbers: Sequence[int]) -> bool:
+    def dropping(self, numbers: Sequence[int], *, at_all: bool = False) -> bool:
         """Whether the head drops now in one of a set's steps, and it is not decided yet."""
         ...
 
@@ -368,7 +368,8 @@ class World:
         Summaries of earlier sessions with a plan, oldest first; also of those that lie beside
         the folder of the next one, where that is given.
     of_today
-        What all sessions on this computer say of today, those that were not saved among them.
+        What all sessions on this computer say of today, those that were not saved among them; also
+        of those that lie beside the folder of the next one, where that is given.
     cameras
         The cameras there are.
     look
@@ -398,7 +399,7 @@ class World:
     forget: Callable[[Path], None] = lambda _folder: None
     was_sent: Callable[[Path], bool] = lambda _folder: False
     history: Callable[[Plan, Path | None], Sequence[Summary]] = lambda _plan, _new: []
-    of_today: Callable[[], Sequence[Told]] = list
+    of_today: Callable[[Path | None], Sequence[Told]] = lambda _new: []
     kept_profile: Callable[[CameraChoice, str], Path | None] = lambda _camera, _glasses: None
     keep_profile: Callable[[Any, CameraChoice, str], None] = lambda _p, _c, _g: None
     reads_marks: Callable[[Path, Marks], bool] = lambda _path, _marks: True

@@ -20,6 +20,7 @@ from tracker.handover.sent import record
 from tracker.lens import Lens
 from tracker.plan.model import Plan
 from tracker.plan.starter import TRY_ID
+from tracker.practice.day import Told
 from tracker.practice.history import load_history, load_today
 from tracker.sample import Sample
 from tracker.session.engine import Engine
@@ -118,9 +119,9 @@ class Recording:
         """Whether the head dropped suddenly in any of a set's steps."""
         return self._engine.dropped(numbers)
 
-    def dropping(self, numbers: Sequence[int]) -> bool:
+    def dropping(self, numbers: Sequence[int], *, at_all: bool = False) -> bool:
         """Whether the head drops now in one of a set's steps."""
-        return self._engine.dropping(numbers)
+        return self._engine.dropping(numbers, at_all=at_all)
 
     @property
     def looks_on(self) -> bool:
@@ -254,6 +255,17 @@ def history_of(plan: Plan, new: Path | None = None) -> list[Summary]:
     return sorted(once.values(), key=lambda s: s.started_at or "")
 
 
+def told_of_today(new: Path | None = None) -> list[Told]:
+    """What sessions say of today: of this computer's own folder all.
+
+    ``new`` is as in :func:`history_of`; of what lies beside it, what names somebody.
+    """
+    today = dt.date.today()
+    told = load_today(data_folder() / "sessions", today)
+    beside = [] if new is None else load_today(new.parent, today)
+    return [*told, *(t for t in beside if t.person is not None)]
+
+
 def make_service(source: CameraChoice | Path, profile: Any) -> ServiceLike:
     """Measuring process for a camera or a clip."""
     from tracker.vision.service import Service
@@ -381,7 +393,7 @@ def make_world(
         forget=forget_session,
         was_sent=was_sent,
         history=history_of,
-        of_today=lambda: load_today(data_folder() / "sessions", dt.date.today()),
+        of_today=told_of_today,
         kept_profile=kept_profile,
         reads_marks=reads_marks,
         keep_profile=keep_profile,

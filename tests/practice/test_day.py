@@ -11,13 +11,15 @@ from typing import Any, cast
 import pytest
 
 from tests.practice.person import ALL_NO, SEATED, Person, plan_of
+from tracker.exercises.watchers.falls import CUT_OFF, PossibleFall
 from tracker.plan.model import Plan
 from tracker.practice.conductor import Conductor
 from tracker.practice.day import Day, Told, day_by, told_by
 from tracker.practice.tasks import AskDayOver, AskGate, AskWell, DoSet, Over
 from tracker.session.live import SAMPLE_CLIP
-from tracker.session.saving import JOURNAL_NAME, MOVED_NAME
+from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, SUMMARY_NAME
 from tracker.session.stage import Step
+from tracker.session.summary_file import EventRow
 from ui import wiring
 
 TODAY = date.today()
@@ -64,7 +66,7 @@ def broken_off(happens: Happens, plan: Plan = PLAN) -> Path:
 
 
 def told_today() -> list[Told]:
-    return list(wiring.make_world().of_today())
+    return list(wiring.make_world().of_today(None))
 
 
 def begin_again(plan: Plan = PLAN, **options: Any) -> Conductor:
@@ -92,7 +94,7 @@ def test_a_session_that_broke_off_ends_the_day_though_nobody_saved_it(
     task = begin_again().task
     assert isinstance(task, Over) is (because is None)
     if because is not None:
-        assert task == AskDayOver(because=because) and task.final is bool(because)
+        assert task == AskDayOver(because=because, final=bool(because))
     # Saved, it says the same.
     wiring.save_session(folder)
     assert type(begin_again().task) is type(task)
@@ -143,6 +145,45 @@ def test_a_day_is_over_but_for_who_is_named_as_another() -> None:
         told = Told(TODAY, theirs, ends=True, because=("fall",))
         assert day_by([told], mine, TODAY) == (Day(True, ("fall",)) if over else Day())
         assert day_by([told], mine, TODAY + timedelta(days=1)) == Day()
+
+
+@pytest.mark.parametrize(
+    ("theirs", "mine", "final"),
+    [("Wren", "Wren", True), (None, None, True), (None, "Wren", False), ("Wren", None, False)],
+)
+def test_an_emergency_is_final_for_whose_it_was(
+    theirs: str | None, mine: str | None, final: bool
+) -> None:
+    """After what may have been somebody else's the therapist's word lets it go on."""
+    told = Told(TODAY, theirs, ends=True, because=("chest_pain",))
+    assert day_by([told], mine, TODAY) == Day(True, ("chest_pain",), final)
+
+
+def test_what_lies_beside_in_the_clinics_folder_counts_where_it_names_them(tmp_path: Path) -> None:
+    for name, plan in (("named", PLAN), ("unnamed", plan_of(SEATED, person=None))):
+        broken_off(unwell, plan).rename(tmp_path / name)
+    told = wiring.make_world().of_today(tmp_path / "next")
+    assert [(t.person, t.ends) for t in told] == [("Wren", True)]
+    assert told_today() == []
+
+
+def test_beside_a_summary_that_is_damaged_the_journal_counts() -> None:
+    folder = broken_off(unwell)
+    (folder / SUMMARY_NAME).write_text("{")
+    assert isinstance(begin_again().task, AskDayOver)
+
+
+@pytest.mark.parametrize(("reason", "ends"), [("", True), (CUT_OFF, False)])
+def test_who_was_seen_to_fall_before_anybody_was_asked_has_ended_the_day(
+    reason: str, ends: bool
+) -> None:
+    person = Person()
+    person.practise(PLAN)
+    first, *others = person.summary.exercises
+    fell = EventRow(code=PossibleFall.code, start_s=1.0, end_s=None, said_at_s=None, reason=reason)
+    exercises = [first.model_copy(update={"events": [*first.events, fell]}), *others]
+    broke_off = {"ended": "interrupted", "exercises": exercises, "after_drop": None}
+    assert told_by(person.summary.model_copy(update=broke_off)).ends is ends
 
 
 def test_by_a_summary_a_calm_session_ends_no_day() -> None:

@@ -200,7 +200,7 @@ def test_nobody_is_fine_while_the_head_still_drops(
     conductor = in_a_set(person)
     found: dict[str, Any] = {"dropping": True, "dropped": "lost"}
     for name in found:
-        monkeypatch.setattr(person.engine, name, lambda _, n=name: found[n])
+        monkeypatch.setattr(person.engine, name, lambda _, n=name, **__: found[n])
     conductor.dropped(conductor.now_s, seen=False, leaving=leaving)
     asked = conductor.task
     conductor.answer("fine")
@@ -212,10 +212,25 @@ def test_nobody_is_fine_while_the_head_still_drops(
     assert (told["value"], told["seen"]) == ("fine", True)
 
 
+def test_the_answer_to_the_last_drop_stays_that_of_the_session(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """Though one before it comes out later as seen, and was answered otherwise."""
+    person = Person()
+    conductor = two_drops(person)
+    monkeypatch.setattr(person.engine, "dropped", lambda n: "seen" if 0 in n else "")
+    conductor.answer("not_well")
+    conductor.answer(NONE)
+    found = kept(person)
+    assert (found["after_drop"]["value"], found["after_drop"]["seen"]) == ("not_well", False)
+    told = [(e["after_drop"]["value"], e["after_drop"]["seen"]) for e in found["exercises"]]
+    assert told == [("fine", True), ("not_well", False)]
+
+
 def test_who_is_not_well_need_not_wait_for_it(monkeypatch: pytest.MonkeyPatch) -> None:
     person = Person()
     conductor = in_a_set(person)
-    monkeypatch.setattr(person.engine, "dropping", lambda _: True)
+    monkeypatch.setattr(person.engine, "dropping", lambda _, **__: True)
     conductor.dropped(conductor.now_s, seen=False)
     conductor.answer("not_well")
     assert isinstance(conductor.task, AskGate)
@@ -241,9 +256,8 @@ def test_a_drop_that_comes_out_after_the_answer_ends_the_session_with_it(
     assert all(e["after_drop"] is None for e in others)
 
 
-def test_the_answer_stands_beside_the_set_that_it_is_of() -> None:
-    """The camera saw a drop in the first set alone; the second was asked about by the place."""
-    person = Person()
+def two_drops(person: Person) -> Conductor:
+    """A drop in each of two sets, the second of which is asked about."""
     conductor = in_a_set(person)
     conductor.dropped(conductor.now_s + 2.0, seen=False)
     conductor.answer("fine")
@@ -252,6 +266,13 @@ def test_the_answer_stands_beside_the_set_that_it_is_of() -> None:
     values = {"from_s": from_s, "to_s": from_s + 10.0, "step": "exercise"}
     conductor.begin_set(Step.model_validate(values | {"exercise": "turns-on-target"}))
     conductor.dropped(from_s + 2.0, seen=False)
+    return conductor
+
+
+def test_the_answer_stands_beside_the_set_that_it_is_of() -> None:
+    """The camera saw a drop in the first set alone; the second was asked about by the place."""
+    person = Person()
+    conductor = two_drops(person)
     conductor.answer("not_well")
     conductor.answer(NONE)
     found = kept(person)

@@ -130,12 +130,12 @@ def spoil_gone(path: Path) -> None:
 @pytest.mark.parametrize(
     ("spoil", "says"),
     [
-        (spoil_cut, "not a JSON file"),
+        (spoil_cut, "not a whole JSON file"),
         (spoil_newer, "newer version"),
         (spoil_foreign, "not a usable summary"),
-        (spoil_empty, "not a JSON file"),
-        (spoil_bytes, "not a JSON file"),
-        (spoil_deep, "not a JSON file"),
+        (spoil_empty, "not a whole JSON file"),
+        (spoil_bytes, "not a whole JSON file"),
+        (spoil_deep, "not a whole JSON file"),
         (spoil_gone, "can't be read"),
     ],
 )

@@ -149,8 +149,8 @@ class FakeRecording:
     def dropped(self, numbers: Sequence[int]) -> Dropped:
         return self.engine.dropped(numbers)
 
-    def dropping(self, numbers: Sequence[int]) -> bool:
-        return self.engine.dropping(numbers)
+    def dropping(self, numbers: Sequence[int], *, at_all: bool = False) -> bool:
+        return self.engine.dropping(numbers, at_all=at_all)
 
     @property
     def looks_on(self) -> bool:
@@ -295,7 +295,7 @@ class FakeWorld:
             history=lambda plan, _new: [
                 s for s in self.history if s.plan_id in (None, plan.plan_id)
             ],
-            of_today=lambda: list(self.of_today),
+            of_today=lambda _new: list(self.of_today),
             beats=self.beats,
             voice=self.voice,
             screen_reader=self.screen_reader,

@@ -43,7 +43,7 @@ def test_a_short_table_counts_all_and_notices_what_happened(
     assert rows["all"] == [str(len(KINDS)), "0"]
     for code in ("gaze_off_target", "eyes_closed", "head_moved", "eyes_opened"):
         true, found, false = rows[code]
-        assert (int(true), false) > (0, "") and (true, false) == (found, "0"), code
+        assert int(true) > 0 and (true, false) == (found, "0"), code
 
 
 def test_a_look_that_is_not_in_the_samples_is_missed(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -54,7 +54,7 @@ def test_after_an_emergency_nothing_else_is_practised_either(
     # Who comes back may need help now.
     assert isinstance(person.director.task, AskGate) and not fake.services
     person.none_of_these()
-    assert person.director.task == AskDayOver(because=("chest_pain",))
+    assert person.director.task == AskDayOver(because=("chest_pain",), final=True)
     assert "call now: 0112" in said(person)
     page: Any = person.window.pages["task"]
     assert len(page.card.options) == 1

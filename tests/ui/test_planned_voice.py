@@ -260,11 +260,19 @@ def test_half_way_through_bends_the_other_arm_is_asked_for(begin: Begin, voice: 
         down = max(0.0, sin(pi * (t - start_s) / 4.0))
         return seen(t, head_y_mm=-450.0 * down, **up)
 
-    person.measured(24.0, bending)
+    person.measured(17.0, bending)
     assert voice.texts == ["That is half. Now with the other arm."]
     assert voice.spoken[0][0] == pytest.approx(start_s + 14.0, abs=2.0)
-    person.measured(9.0, bending)
-    assert voice.texts[1:] == ["And stop. This one is done."]
+    # Said again after a pause it would have them change back.
+    person.press(SPACE, SPACE)
+    voice.spoken.clear()
+    person.measured(3.2, lambda t: seen(t, head_y_mm=0.0, **up))
+    start_s = person.fake.service.time_s
+    person.measured(7.0, bending)
+    assert "That is half. Now with the other arm." not in voice.texts
+    voice.spoken.clear()
+    person.measured(10.0, bending)
+    assert voice.texts == ["And stop. This one is done."]
 
 
 def test_words_about_a_place_end_with_its_page(begin: Begin, voice: Voice) -> None:

@@ -822,7 +822,7 @@ def test_what_belongs_to_nobody_or_is_damaged_is_told(
     bad = clinic / "wren" / "one" / SUMMARY_NAME
     bad.write_bytes(bad.read_bytes()[:300])
     assert send() == 1
-    assert "wren/one/summary.json: not sent: not a JSON file" in capsys.readouterr().out
+    assert "wren/one/summary.json: not sent: not a whole JSON file" in capsys.readouterr().out
     assert len(server.requests) == 2
 
 

@@ -63,8 +63,11 @@ class Recorder(Protocol):
     def dropped(self, numbers: Sequence[int]) -> str:
         """Whether the head dropped in a set's steps: ``seen`` to stay down, ``lost``, or not."""
 
-    def dropping(self, numbers: Sequence[int]) -> bool:
-        """Whether the head drops now in one of a set's steps, and it is not decided yet."""
+    def dropping(self, numbers: Sequence[int], *, at_all: bool = False) -> bool:
+        """Whether the head drops now in one of a set's steps, and it is not decided yet.
+
+        Deep enough if no more came of it; ``at_all``: however little there is of it.
+        """
 
     def mark(self, name: str, time_s: float, **values: Any) -> None:
         """Something worth a place in time."""
@@ -218,10 +221,10 @@ class Asking:
         Once is enough where the therapist sits beside; after an emergency nothing is. Then the
         safety questions come again. Whoever leaves has not been told to go on.
         """
-        sure = False
+        sure, day = False, self._earlier.day
         while True:
             try:
-                said = yield AskDayOver(because=self._earlier.day.because, sure=sure)
+                said = yield AskDayOver(because=day.because, sure=sure, final=day.final)
             except End as end:
                 raise End(end.ended, (DAY_IS_OVER,), shown=end.shown) from None
             if said is not True and not sure:

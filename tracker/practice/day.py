@@ -8,6 +8,7 @@ from datetime import date
 from typing import Any
 
 from tracker.exercises.watchers.falls import NOT_TO_ITS_END, PossibleFall
+from tracker.plan.gate import EMERGENCY
 from tracker.plan.unlocking import ENDED_BADLY
 from tracker.practice.week import date_of, day_of
 from tracker.session.flags import FROM_CLIPS
@@ -48,10 +49,15 @@ class Told:
 
 @dataclass(frozen=True, slots=True)
 class Day:
-    """Whether all is over for today, and why."""
+    """Whether all is over for today, and why; ``final``: only another day lets it go on.
+
+    That is so after an emergency of the very person, or of who was as unnamed as they are. After
+    one that may have been anybody's the therapist's word of today lets it go on.
+    """
 
     is_over: bool = False
     because: tuple[str, ...] = ()
+    final: bool = False
 
 
 def day_by(told: Iterable[Told], person: str | None, today: date) -> Day:
@@ -70,7 +76,8 @@ def day_by(told: Iterable[Told], person: str | None, today: date) -> Day:
     theirs = [t for t in told if person is None or t.person in (None, person)]
     ending = [t for t in theirs if t.ends and t.day == today]
     because = dict.fromkeys(reason for t in ending for reason in t.because)
-    return Day(bool(ending), tuple(because))
+    final = any(t.person == person and not set(EMERGENCY).isdisjoint(t.because) for t in ending)
+    return Day(bool(ending), tuple(because), final)
 
 
 def told_by(summary: Summary) -> Told:

@@ -67,13 +67,13 @@ class AskingWell(Asking):
         raise End("possible_fall", because, shown=shown)
 
     def _answer_of(self, task: AskWell) -> Generator[Task, Any, str | None]:
-        """The answer; nobody is fine while the head still drops.
+        """The answer; nobody is fine while the head still drops, however far it has come.
 
         That is decided soon, also where nothing comes of it any more (``PossibleFall``).
         """
         while True:
             given: str | None = yield task
-            if given != "fine" or not self._recorder.dropping(self.numbers):
+            if given != "fine" or not self._recorder.dropping(self.numbers, at_all=True):
                 return given
 
     def _stayed_down(self, numbers: Sequence[int]) -> bool:
@@ -87,14 +87,19 @@ class AskingWell(Asking):
         for numbers, about in self._drops:
             if about["seen"] or not self._stayed_down(numbers):
                 continue
-            self._keep_drop({**about, "seen": True}, numbers)
+            # What is kept with the session is the answer to the last drop.
+            last = about is self._drops[-1][1]
+            self._keep_drop({**about, "seen": True}, numbers, of_session=last)
             if end.ended not in ENDED_BADLY:
                 end = End("possible_fall", (about["answer"],), shown=end.shown)
         return end
 
-    def _keep_drop(self, about: Mapping[str, Any], numbers: Sequence[int]) -> None:
+    def _keep_drop(
+        self, about: Mapping[str, Any], numbers: Sequence[int], *, of_session: bool = True
+    ) -> None:
         """Keep what was said after a drop with the session, and with the set that it was in."""
-        self._recorder.answer(AFTER_DROP, about)
+        if of_session:
+            self._recorder.answer(AFTER_DROP, about)
         for number in numbers:
             self._recorder.answer(AFTER_DROP, about, number)
 

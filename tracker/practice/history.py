@@ -77,7 +77,8 @@ def load_today(folder: Path, today: date) -> list[Told]:
     since_s = (datetime.combine(today, time.min) - _SPARE).timestamp()
     found = []
     for session in folders_in(folder):
-        with contextlib.suppress(InputError, OSError):
+        # Whatever a damaged one does, the others count; and what was done before is read with it.
+        with contextlib.suppress(Exception):
             told = _told_in(session, since_s)
             if told is not None and told.day == today:
                 found.append(told)
@@ -93,7 +94,10 @@ def _told_in(session: Path, since_s: float) -> Told | None:
         if path.stat().st_mtime < since_s:
             return None
         if name == SUMMARY_NAME:
-            return told_by(load_summary(path))
+            # Where it is damaged the journal beside it says the same.
+            with contextlib.suppress(InputError):
+                return told_by(load_summary(path))
+            continue
         # A window that is writing it meanwhile does no harm: what is there counts.
         return told_in(read_journal(path, without="sample"))
     return None

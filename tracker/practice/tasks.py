@@ -12,7 +12,7 @@ from typing import Any, Literal, get_args
 
 from tracker.exercises.catalogue import Support
 from tracker.plan.asked import Asked
-from tracker.plan.gate import EMERGENCY, QUESTIONS
+from tracker.plan.gate import QUESTIONS
 from tracker.session import weekly
 from tracker.session.said import DROP_ANSWERS
 
@@ -70,17 +70,13 @@ class AskGate(Task):
 class AskDayOver(Task):
     """All was over for today: whether the therapist has said today that it may go on.
 
-    ``because`` is why it was over; after an answer of an emergency nothing lets it go on.
-    ``sure``: it was said to be so, and is asked once more. Answer: yes or no.
+    ``because`` is why it was over. ``sure``: it was said to be so, and is asked once more.
+    ``final``: it was an emergency of theirs, and only another day lets it go on. Answer: yes or no.
     """
 
     because: tuple[str, ...] = ()
     sure: bool = False
-
-    @property
-    def final(self) -> bool:
-        """Whether only another day lets it go on."""
-        return not set(EMERGENCY).isdisjoint(self.because)
+    final: bool = False
 
     def check(self, answer: Any) -> None:
         """No yes where it is final."""

@@ -127,9 +127,12 @@ class Engine:
         found: set[Dropped] = {self._runs[n].dropped for n in numbers if n in self._runs}
         return "seen" if "seen" in found else "lost" if "lost" in found else ""
 
-    def dropping(self, numbers: Sequence[int]) -> bool:
-        """Whether the head drops now in one of a set's steps, and it is not decided yet."""
-        return any(self._runs[n].dropping for n in numbers if n in self._runs)
+    def dropping(self, numbers: Sequence[int], *, at_all: bool = False) -> bool:
+        """Whether the head drops now in one of a set's steps, and it is not decided yet.
+
+        Deep enough if no more came of it; ``at_all``: however little there is of it.
+        """
+        return any(self._runs[n].drops(at_all=at_all) for n in numbers if n in self._runs)
 
     @property
     def looks_on(self) -> bool:

@@ -185,12 +185,14 @@ class ExerciseRun:
         self._note(watcher, watcher.finish(self._ended_s), now_s)
         self._looking = None
 
-    @property
-    def dropping(self) -> bool:
-        """Whether the head drops now, deep enough if no more came of it, and is still looked at."""
-        over = isfinite(self._ended_s)
-        looking = [self._looking] if over else self._watchers
-        return any(isinstance(w, PossibleFall) and w.cut_short for w in looking)
+    def drops(self, *, at_all: bool) -> bool:
+        """Whether the head drops now and is still looked at: deep enough if no more came of it.
+
+        ``at_all``: however little there is of it.
+        """
+        looking = [self._looking] if isfinite(self._ended_s) else self._watchers
+        falls = [w for w in looking if isinstance(w, PossibleFall)]
+        return any(w.undecided if at_all else w.cut_short for w in falls)
 
     @property
     def dropped(self) -> Dropped:

@@ -272,4 +272,4 @@ def load_summary(path: Path) -> Summary:
         where = ".".join(str(p) for p in first["loc"])
         raise InputError(f"{path}: not a usable summary: {where}: {first['msg']}") from error
     except (ValueError, RecursionError) as error:
-        raise InputError(f"{path}: not a JSON file ({error})") from error
+        raise InputError(f"{path}: not a whole JSON file ({error})") from error

@@ -24,7 +24,7 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         "live: a minute of practice in the window with a clip as its camera. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
         "review: opening a folder of 500, 1,000, 5,000 and 20,000 sessions, cold and warm "
-        "(about 30 kB of disk a session, taken away again; --few: not 20,000), and scrolling "
+        "(800 MB of disk, taken away again; --few: not 20,000, 200 MB), and scrolling "
         "long lists on the desk.",
     )
     parser.add_argument("what", choices=("accuracy", "live", "photos", "review", "sets", "speed"))

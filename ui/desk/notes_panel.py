@@ -163,5 +163,8 @@ def note_words(note: Note) -> str:
     if note.kind == "not_valid":
         text = words.say("desk.note.invalid", number=note.repetition)
         if note.text:
-            text = words.say("desk.figure", name=text, value=note.text)
-    return words.say("desk.note", author=note.author, day=note.at[:10], text=text)
+            text = words.say("desk.figure", name=text, value=words.apart(note.text))
+    else:
+        text = words.apart(text)
+    author, day = words.apart(note.author), words.apart(note.at[:10])
+    return words.say("desk.note", author=author, day=day, text=text)

@@ -104,6 +104,8 @@ class DeskWindow(QWidget):
         # What is to be done about a file stands at the end of its line.
         self.fault_list.setWordWrap(True)
         self.fault_list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        # A line may be higher than the list.
+        self.fault_list.setVerticalScrollMode(QListWidget.ScrollMode.ScrollPerPixel)
         self.people = PeopleList()
         self._book = NoteBook(folder, author_of_system(), settings.writer)
         #: The plan editor, once it was opened for somebody.

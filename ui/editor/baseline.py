@@ -110,7 +110,7 @@ def _lines(state: State, known: Iterable[tuple[int, Managed]]) -> Iterator[str]:
     """A line for each entry that was done, and one for all that were not."""
     left_out: list[str] = []
     for index, found in known:
-        name = str(state.data["entries"][index].get("entry_id", ""))
+        name = words.apart(str(state.data["entries"][index].get("entry_id", "")))
         if found.why_not == (NOT_DONE,):
             left_out.append(name)
             continue

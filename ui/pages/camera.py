@@ -42,7 +42,7 @@ class CameraPage(Page):
         self.verdict = Words(role="lead", bold=True)
         self.seat = Words(soft=True)
         self.what_to_do = Words(role="lead")
-        self.without = Words(words.say("camera.without"))
+        self.without = Words(words.say("camera.without", button=words.say("ask.place.skip")))
         self._make_questions()
         director.glasses, director.eyes = settings.glasses, settings.eyes
         self._lay_out()

@@ -41,7 +41,7 @@ class DayOverPart(UnwellPart):
 
     def _begin_outside(self) -> None:
         """From the welcome: what the sessions of today say is read beside the window first."""
-        self._today = self._world.run(self._world.of_today)
+        self._today = self._world.run(lambda: self._world.of_today(None))
         self._begin_if_not_over()
 
     def _begin_if_not_over(self) -> None:

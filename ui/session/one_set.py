@@ -183,7 +183,7 @@ class SetPart(PlacePart):
         self._watch_body(None if entry is None else entry.exercise.id)
         if entry is not None and entry.posture != "sitting":
             self._count_from_s += STANDING_COUNTDOWN_S - COUNTDOWN_S
-        self._lead_in(entry, self.countdown_s)
+        self._lead_in(entry, self.countdown_s, again=True)
 
     def _begin_set(self, task: DoSet) -> None:
         """The set begins, or goes on after a pause with what is left of it."""

@@ -86,7 +86,7 @@ class PlannedPart(MovedPart):
         self.prepare_voice()
         new = None if self.baseline is None else self.baseline.folder
         world = self._world
-        self._history = world.run(lambda: (world.history(plan, new), world.of_today()))
+        self._history = world.run(lambda: (world.history(plan, new), world.of_today(new)))
         self._begin_plan()
 
     def _begin_plan(self) -> None:

@@ -183,12 +183,14 @@ class VoicePart(ClockPart):
             number = self.plan.emergency_number or ""
             self._say((Grave.fall, 0), *over_keys(task, self.plan), led="voice", number=number)
 
-    def _lead_in(self, entry: EntryAsked | None, left_s: float) -> None:
+    def _lead_in(self, entry: EntryAsked | None, left_s: float, *, again: bool = False) -> None:
         """A countdown has begun: slow beats, and how long it is, as the person wants to hear.
 
-        The number stands on the screen as well.
+        The number stands on the screen as well. ``again``: to a set that goes on after a pause;
+        what was said in it is not said twice, or the person changes arms twice.
         """
-        self._half_said = self._two_said = False
+        if not again:
+            self._half_said = self._two_said = False
         if self.led != "silence":
             self._world.beats.start(_BEFORE_BPM, left_s)
         self._hush()

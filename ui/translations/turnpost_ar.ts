@@ -106,7 +106,7 @@
         <message>
             <source>common practice, for room above and below; throws in rendered films were counted from there</source>
             <comment>common practice, for room above and below; throws in rendered films were counted from there</comment>
-            <translation>ممارسة شائعة، لترك مساحة فوق وتحت؛ عُدّت الرميات في أفلام مولّدة من هناك</translation>
+            <translation>ممارسة شائعة، لترك مساحة فوق وتحت؛ عُدّت الرميات من هناك في أفلام مولّدة</translation>
         </message>
         <message>
             <source>common practice: an arm held out doesn't reach the screen</source>
@@ -4595,9 +4595,9 @@
             <translation>هل تراك الكاميرا؟</translation>
         </message>
         <message>
-            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <source>If it stays so, press “{button}”. You can note on the first page what you practise without the laptop.</source>
             <comment>camera.without</comment>
-            <translation>إذا بقي الأمر كذلك، فاترك هذا التمرين. وما تتمرن عليه من دون الحاسوب يمكنك تدوينه في الصفحة الأولى.</translation>
+            <translation>إذا بقي الأمر كذلك، فاضغط «{button}». وما تتمرن عليه من دون الحاسوب يمكنك تدوينه في الصفحة الأولى.</translation>
         </message>
         <message>
             <source>Camera off</source>
@@ -11805,7 +11805,7 @@
             <translation>أكبر من أن يكون ملفًا من هذا البرنامج</translation>
         </message>
         <message>
-            <source>not a JSON file ({error})</source>
+            <source>not a whole JSON file ({error})</source>
             <comment>told.left.no_json</comment>
             <translation>ليس ملف JSON، أو ليس كاملًا ({error})</translation>
         </message>

@@ -4595,9 +4595,9 @@
             <translation>Kann die Kamera Sie sehen?</translation>
         </message>
         <message>
-            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <source>If it stays so, press “{button}”. You can note on the first page what you practise without the laptop.</source>
             <comment>camera.without</comment>
-            <translation>Wenn es so bleibt, lassen Sie diese Übung weg. Was Sie ohne den Laptop üben, können Sie auf der ersten Seite eintragen.</translation>
+            <translation>Wenn es so bleibt, drücken Sie „{button}“. Was Sie ohne den Laptop üben, können Sie auf der ersten Seite eintragen.</translation>
         </message>
         <message>
             <source>Camera off</source>
@@ -7812,7 +7812,7 @@
         <message>
             <source>Hold one finger up at arm's length, just under the camera. Bring it slowly to 30 cm from your eyes, then back. Keep your eyes on the tip, your head still.</source>
             <comment>exercise.near-far.how</comment>
-            <translation>Halten Sie einen Finger eine Armlänge entfernt hoch, knapp unter der Kamera. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+            <translation>Halten Sie einen Finger mit ausgestrecktem Arm hoch, knapp unter der Kamera. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Hold your eyes on a near tip</source>
@@ -8997,7 +8997,7 @@
         <message>
             <source>Hold one finger up at arm's length. Bring it slowly to about 30 cm from your eyes, then back out. Your eyes stay on the tip. Your head stays still.</source>
             <comment>how.near-far.paper</comment>
-            <translation>Halten Sie einen Finger eine Armlänge entfernt hoch. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
+            <translation>Halten Sie einen Finger mit ausgestrecktem Arm hoch. Führen Sie ihn langsam bis etwa 30 cm vor Ihre Augen und wieder weg. Ihre Augen bleiben auf der Fingerspitze. Ihr Kopf bleibt still.</translation>
         </message>
         <message>
             <source>Nod up and down, one nod a beat. Your eyes stay on the note on the wall.</source>
@@ -11805,7 +11805,7 @@
             <translation>ist zu groß für eine Datei dieses Programms</translation>
         </message>
         <message>
-            <source>not a JSON file ({error})</source>
+            <source>not a whole JSON file ({error})</source>
             <comment>told.left.no_json</comment>
             <translation>ist keine JSON-Datei, oder keine ganze ({error})</translation>
         </message>

@@ -4595,9 +4595,9 @@
             <translation>¿Puede verle la cámara?</translation>
         </message>
         <message>
-            <source>If it stays so, leave this exercise out. What you practise without the laptop you can note on the first page.</source>
+            <source>If it stays so, press “{button}”. You can note on the first page what you practise without the laptop.</source>
             <comment>camera.without</comment>
-            <translation>Si sigue igual, deje este ejercicio. Lo que practique sin el ordenador puede anotarlo en la primera página.</translation>
+            <translation>Si sigue igual, pulse «{button}». Lo que practique sin el ordenador puede anotarlo en la primera página.</translation>
         </message>
         <message>
             <source>Camera off</source>
@@ -11805,7 +11805,7 @@
             <translation>es demasiado grande para ser un archivo de este programa</translation>
         </message>
         <message>
-            <source>not a JSON file ({error})</source>
+            <source>not a whole JSON file ({error})</source>
             <comment>told.left.no_json</comment>
             <translation>no es un archivo JSON, o no está completo ({error})</translation>
         </message>

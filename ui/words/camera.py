@@ -16,8 +16,8 @@ CAMERA_WORDS: dict[str, object] = {
     "camera.default": QT_TRANSLATE_NOOP("turnpost", "First camera found"),
     "camera.without": QT_TRANSLATE_NOOP(
         "turnpost",
-        "If it stays so, leave this exercise out. What you practise without the laptop you can "
-        "note on the first page.",
+        "If it stays so, press “{button}”. You can note on the first page what you practise "
+        "without the laptop.",
     ),
     "verdict.opening": QT_TRANSLATE_NOOP(
         "turnpost", "Getting the camera ready. This can take half a minute."

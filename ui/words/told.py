@@ -149,7 +149,7 @@ TOLD_WORDS: dict[str, object] = {
     "told.left.half": QT_TRANSLATE_NOOP(
         "turnpost", "is not a whole JSON file; is it still being copied?"
     ),
-    "told.left.no_json": QT_TRANSLATE_NOOP("turnpost", "not a JSON file ({error})"),
+    "told.left.no_json": QT_TRANSLATE_NOOP("turnpost", "not a whole JSON file ({error})"),
     "told.left.large": QT_TRANSLATE_NOOP("turnpost", "is too large for a file of this program"),
     "told.left.written": QT_TRANSLATE_NOOP(
         "turnpost", "is being written just now, or was a minute ago; look again soon"
