@@ -226,6 +226,18 @@ class TestPossibleFall:
         assert events[0].decided_s <= start + lasts + 0.5 + 0.3
         assert events[0].said_at_s == events[0].decided_s
 
+    def test_a_drop_that_is_not_deep_yet_is_undecided_for_three_seconds_at_most(self) -> None:
+        """So long nobody is believed to be fine (``practice.dropped``)."""
+        watcher, undecided, deep = PossibleFall(), [], []
+        for sample in samples(head_y_mm=fall(4.0, 300.0, 0.2)):
+            watcher.feed(sample)
+            undecided += [sample.time_s] if watcher.undecided else []
+            deep += [sample.time_s] if watcher.cut_short else []
+        assert not watcher.on and undecided
+        # In mid-drop it counts as deep sooner.
+        assert len(deep) < 0.1 * len(undecided)
+        assert undecided[-1] - undecided[0] <= 3.0 + 0.1
+
     @pytest.mark.parametrize("exercise", STOOD_FOR)
     def test_whoever_stands_for_a_seated_exercise_is_watched_too(self, exercise: str) -> None:
         made = samples(head_y_mm=fall(12.0, 1300.0, 0.6), noise=1.0)
