@@ -185,7 +185,19 @@ def test_a_wrong_key_changes_nothing(file: Path, clinic: Path, number: int) -> N
     assert everything(clinic) == before
 
 
-def test_that_another_key_may_have_another_passphrase_is_said(file: Path, clinic: Path) -> None:
+def test_that_another_key_may_have_another_passphrase_is_said(
+    file: Path, clinic: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Which key opened is told apart; that a lock holds is tested with the keys, and takes long."""
+    monkeypatch.setattr(crypt, "lock", lambda key, word: f"{word}\n{key}".encode())
+
+    def unlock(locked: bytes, word: str) -> str:
+        own, key = locked.decode().split("\n")
+        if word != own:
+            raise crypt.WrongPassphraseError("not this one")
+        return key
+
+    monkeypatch.setattr(crypt, "unlock", unlock)
     new_key("the passphrase of one")
     second = new_key("another one of later")
     opened = open_keys("the passphrase of one")

@@ -94,10 +94,10 @@ def watch_blocks(monkeypatch: pytest.MonkeyPatch) -> list[tuple[float, float]]:
 def test_a_short_practice_is_seen_and_what_it_records_stays_apart(
     private_data_folder: Path, qtbot: object, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(live, "LEAD_S", 4.0)
+    monkeypatch.setattr(live, "LEAD_S", 2.0)
     monkeypatch.setattr(live, "FIT_S", 7.0)
     blocks_s = watch_blocks(monkeypatch)
-    lines = {line[:34].strip(): line[34:].split() for line in live_table(CLIP, 4.0)}
+    lines = {line[:34].strip(): line[34:].split() for line in live_table(CLIP, 3.0)}
     given, dropped = map(int, lines["pictures given, and dropped"])
     # The feed tells its numbers four times a second.
     assert 50 <= given <= 200 and 0 <= dropped < given

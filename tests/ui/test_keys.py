@@ -172,7 +172,10 @@ def test_while_it_is_read_unwell_still_works(make: Make, fake: FakeWorld) -> Non
     QTest.keyClick(window, F1)
     assert window.stack.currentWidget() is page_of(window)
     QTest.keyClick(window, Qt.Key.Key_U)
-    assert window.stack.currentWidget() is window.pages["gate"]
+    # Before the first set it is asked once whether it is meant.
+    assert window.covering() == "meant"
+    person.choose("I feel unwell")
+    assert window.stack.currentWidget() is window.pages["gate"] and window.director.asks_unwell
 
 
 def test_a_score_half_given_is_still_there_after_it(make: Make, fake: FakeWorld) -> None:

@@ -67,7 +67,7 @@ def test_a_whole_stage_gives_one_valid_summary(
     counted_as_drawn(summary)
     not_asked(summary)
     one_and_valid(folder, capsys)
-    as_by_itself(plan, clips["turns-on-target"], summary, tmp_path / "alone.json")
+    as_by_itself(plan, clips["nods-on-target"], summary, tmp_path / "alone.json")
 
 
 def stage_clips(folder: Path) -> dict[str, Path]:
@@ -138,8 +138,8 @@ def one_and_valid(folder: Path, capsys: pytest.CaptureFixture[str]) -> None:
 
 def as_by_itself(plan: Path, clip: Path, summary: Summary, out: Path) -> None:
     """``check`` finds the same in one of the clips."""
-    call = ["check", str(clip), "--exercise", "turns-on-target", "--plan", str(plan)]
+    call = ["check", str(clip), "--exercise", "nods-on-target", "--plan", str(plan)]
     assert main([*call, "--out", str(out)]) == 0
     by_itself = load_summary(out).exercises[0]
-    found = next(e for e in summary.exercises if e.exercise == "turns-on-target")
+    found = next(e for e in summary.exercises if e.exercise == "nods-on-target")
     assert (found.done, found.head, found.gaze) == (by_itself.done, by_itself.head, by_itself.gaze)
