@@ -174,7 +174,8 @@ def test_while_it_is_read_unwell_still_works(make: Make, fake: FakeWorld) -> Non
     QTest.keyClick(window, Qt.Key.Key_U)
     # Before the first set it is asked once whether it is meant.
     assert window.covering() == "meant"
-    person.choose("I feel unwell")
+    person.settle()
+    person.press(ENTER)
     assert window.stack.currentWidget() is window.pages["gate"] and window.director.asks_unwell
 
 
