@@ -14,7 +14,13 @@ import pytest
 from calibration.check import GazeCheck, check_gaze
 from calibration.measurer import make_measurer
 from calibration.parts import in_order, part_of
-from calibration.profile_file import load_profile, save_profile
+from calibration.profile_file import (
+    MAX_HEADER_BYTES,
+    MAX_UNPACKED_BYTES,
+    about_profile,
+    load_profile,
+    save_profile,
+)
 from calibration.report import Again
 from calibration.reuse import rest_anew, still_reads
 from sample_clips import shipped_clip
@@ -65,6 +71,18 @@ def test_a_person_without_a_gaze_model_can_be_kept(tmp_path: Path, person: Profi
 
 def test_only_its_owner_can_read_it(file: Path) -> None:
     assert file.stat().st_mode & 0o077 == 0
+
+
+def test_a_small_file_that_unpacks_to_much_is_not_unpacked(tmp_path: Path) -> None:
+    path = tmp_path / "p.npz"
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as packed:
+        packed.writestr("header.npy", bytes(MAX_HEADER_BYTES + 1))
+    assert about_profile(path) == {}
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as packed:
+        packed.writestr("template.values.npy", bytes(MAX_UNPACKED_BYTES + 1))
+    assert path.stat().st_size < MAX_UNPACKED_BYTES / 100
+    with pytest.raises(InputError, match="too large for the profile"):
+        load_profile(path)
 
 
 def spoilt(file: Path, name: str, value: object) -> None:

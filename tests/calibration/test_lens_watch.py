@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from calibration.lens_watch import SheetWatcher, make_watcher
+from calibration.lens_watch import MOST, SheetWatcher, make_watcher
 from tests.calibration.sheets import held, render
 from tracker.frame import Frame
 from tracker.vision.sheet import find_sheet
@@ -64,3 +64,16 @@ def test_sheets_held_square_are_said_to_be_so() -> None:
         show(watcher, render(rng, 52.0, turn_rad=turn, away_mm=500.0).image, 10.0 * k)
     report = watcher.fit([])
     assert report.lens is None
+
+
+def test_views_that_do_not_go_together_are_forgotten_once_there_are_most() -> None:
+    """Something of another shape was held up; of fewer views it may still come right."""
+    watcher = make_watcher("paper")
+    watcher._size = (640, 480)
+    rng = np.random.default_rng(3)
+    one = np.array([[200.0, 150.0], [420.0, 160.0], [430.0, 320.0], [190.0, 310.0]])
+    for count in (MOST - 1, MOST):
+        watcher._views = [one + rng.normal(0.0, 40.0, (4, 2)) for _ in range(count)]
+        report = watcher.fit([])
+        assert report.lens is None and not report.done and report.why
+        assert len(watcher._views) == (count if count < MOST else 0)
