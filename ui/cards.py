@@ -371,9 +371,9 @@ def _day_over(task: AskDayOver, plan: Plan) -> Card:
         how = (words.say("day_over.sure.how"),)
         return Card(words.say("day_over.sure"), how, options=(back, yes), leave=False)
     title, lines, number = "over.title", ["day_over"], plan.emergency_number
-    if task.final:
+    if not set(EMERGENCY).isdisjoint(task.because):
         title = "day_over.emergency" if number else "day_over.emergency_no_number"
-    elif not {*CALL, *EMERGENCY}.isdisjoint(task.because):
+    elif not set(CALL).isdisjoint(task.because):
         lines.append("day_over.call")
     told = [words.say(key, number=words.apart(number or "")) for key in (title, *lines)]
     options = [Option(words.say("ask.end"), False, main=True)]
