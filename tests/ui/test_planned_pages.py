@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import Any
 
@@ -199,6 +199,20 @@ def test_of_a_set_up_that_was_kept_nothing_is_said(begin: Begin) -> None:
 # --- the ways out ---
 
 
+def pages_before_the_set_up(person: Person) -> Iterator[None]:
+    """Each page from the safety questions to the camera, one after another."""
+    yield
+    person.none_of_these()
+    yield
+    person.press("1", ENTER)
+    yield
+    person.choose("Begin")
+    yield
+    person.choose("I am in place")
+    person.measured(0.5, seen)
+    yield
+
+
 def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> None:
     person = begin(plan_of(TURNS, STAND, WALK))
     seen_at: list[str] = []
@@ -213,16 +227,8 @@ def test_every_page_of_a_session_offers_to_say_one_is_unwell(begin: Begin) -> No
         person.find(UNWELL)
         person.window.stack.currentWidget().enter()  # type: ignore[attr-defined]
 
-    look()
-    person.none_of_these()
-    look()
-    person.press("1", ENTER)
-    look()
-    person.choose("Begin")
-    look()
-    person.choose("I am in place")
-    person.measured(0.5, seen)
-    look()
+    for _ in pages_before_the_set_up(person):
+        look()
     page: Any = person.window.pages["camera"]
     person.choose(page.next.text())
     look()
@@ -335,16 +341,8 @@ def test_a_stray_key_before_the_first_set_or_after_a_good_session_closes_no_day(
         person.wait(TWICE_S)
 
     person = begin(plan_of(TURNS, EYES))
-    stray()
-    person.none_of_these()
-    stray()
-    person.press("1", ENTER)
-    stray()
-    person.choose("Begin")
-    stray()
-    person.choose("I am in place")
-    person.measured(0.5, seen)
-    stray()
+    for _ in pages_before_the_set_up(person):
+        stray()
     page: Any = person.window.pages["camera"]
     person.choose(page.next.text())
     while person.director.phase == Phase.setup:
