@@ -31,12 +31,14 @@ from tracker.records.conditions import Standing
 from tracker.records.figure import Figure
 from tracker.records.folder import STILL_SHUT
 from tracker.records.index import Records, read_folder
+from tracker.records.notes import Note
 from tracker.records.people import people_of
 from tracker.records.units import BEATS, DEGREES
 from tracker.session.flags import _NOTES
 from tracker.session.summary_file import ENDED
 from ui import words
 from ui.desk import trade
+from ui.desk.notes_panel import note_words
 from ui.desk.people_list import lines_of
 from ui.desk.small import show_as_day
 from ui.desk.trade_words import TRADE
@@ -274,6 +276,18 @@ def test_a_session_is_named_and_timed_in_the_order_of_arabic(
     at = painted_by(page.panes[0].trace).runs
     seconds = [r.text for r in at if r.box.top() > page.panes[0].trace._box.bottom()]
     assert seconds and not [t for t in seconds if "s" in t], seconds
+
+
+@pytest.mark.parametrize("kind", ["note", "not_valid"])
+def test_what_a_therapist_wrote_turns_no_line_of_arabic(spoken: Any, kind: Any) -> None:
+    """Name, day and words keep their own order; set apart they don't set that of the line."""
+    spoken("ar")
+    told = note_words(
+        Note("1", "kim", "2026-09-24T10:00:00", kind, "s", "Seen in the clinic", 0, 3)
+    )
+    assert "\u2066kim\u2069" in told and "\u2066Seen in the clinic\u2069" in told
+    around = re.sub("\u2066[^\u2069]*\u2069", "", told)
+    assert not re.search("[A-Za-z]", around), around
 
 
 def test_a_day_in_a_field_is_written_as_it_is_everywhere_else(qtbot: QtBot, spoken: Any) -> None:
