@@ -9,9 +9,7 @@ pictures are measured.
 from __future__ import annotations
 
 import datetime as dt
-from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -27,7 +25,7 @@ from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.stage import StageLog
-from ui.bench.truth import match_events
+from ui.bench.tally import SetResult, Tally
 
 #: Errors put upon the truth: of the worst clips within 50 to 75 cm without glasses.
 HEAD_FAST_DEG, HEAD_SLOW_DEG, HEAD_SLOPE = 0.1, 0.3, 0.02
@@ -48,32 +46,6 @@ _SETUP = {
     "gaze_error_deg": EYE_SLOW_DEG,
     "gaze_reach_deg": ((-26.0, 26.0), (-26.0, 20.0)),
 }
-
-
-@dataclass(frozen=True, slots=True)
-class SetResult:
-    """What was made of one set.
-
-    Attributes
-    ----------
-    counted, true
-        Repetitions.
-    seen
-        Events as ``(code, start_s)``.
-    events
-        Those of the truth.
-    lasts_s
-        How long the set is.
-    blinks
-        How many blinks lie in it.
-    """
-
-    counted: int
-    true: int
-    seen: list[tuple[str, float]]
-    events: list[dict[str, Any]]
-    lasts_s: float
-    blinks: int
 
 
 def judge_set(scenario: Scenario) -> SetResult:
@@ -178,40 +150,12 @@ def sets_table(count: int, seed: int) -> Iterable[str]:
     seed
         Other seeds draw other sets.
     """
-    wrong: Counter[str] = Counter()
-    sets: Counter[str] = Counter()
-    true: Counter[str] = Counter()
-    found: Counter[str] = Counter()
-    false: Counter[str] = Counter()
-    lasted_s, blinks = 0.0, 0
+    tally = Tally()
     for number in range(count):
         kind, scenario = drawn_set(number, seed)
-        result = judge_set(scenario)
-        sets[kind] += 1
-        lasted_s, blinks = lasted_s + result.lasts_s, blinks + result.blinks
-        if result.counted != result.true:
-            wrong[kind] += 1
-            yield f"{scenario.name}, {kind}: counted {result.counted}, did {result.true}"
-        for code in {c for c, _ in result.seen} | {str(e["code"]) for e in result.events}:
-            hit, missed, more = match_events(
-                [s for s in result.seen if s[0] == code],
-                [e for e in result.events if e["code"] == code],
-            )
-            true[code] += hit + missed
-            found[code] += hit
-            false[code] += more
-            if missed or more:
-                yield f"{scenario.name}, {kind}: {code}: {missed} missed, {more} false"
+        yield from tally.add(scenario.name, kind, judge_set(scenario))
     yield (
         f"{count} sets made up with seed {seed}, {dt.date.today():%Y-%m-%d}: truth with errors "
         "as measured on rendered heads, no pictures"
     )
-    yield f"{'':20}{'sets':>6}{'miscounted':>12}"
-    for kind in sets:
-        yield f"{kind:20}{sets[kind]:>6}{wrong[kind]:>12}"
-    yield f"{'all':20}{sets.total():>6}{wrong.total():>12}"
-    yield ""
-    yield f"{'':20}{'true':>6}{'found':>12}{'false':>8}"
-    for code in sorted(true):
-        yield f"{code:20}{true[code]:>6}{found[code]:>12}{false[code]:>8}"
-    yield f"in {lasted_s / 60:.0f} minutes with {blinks} blinks"
+    yield from tally.lines()

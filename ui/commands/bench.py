@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import os
+import re
 import sys
 import tempfile
 from functools import partial
@@ -19,7 +20,8 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="print figures: accuracy against truth, counts of made-up sets, speed as a ratio",
         description="accuracy: errors against the truth of rendered clips (the shipped ones, or "
         "those named; with --matrix of newly drawn ones, minutes each). "
-        "sets: counts and events of made-up sets, the truth with errors as measured, no pictures. "
+        "sets: counts and events of made-up sets, the truth with errors as measured, no pictures "
+        "(with --people drawn and measured ones, ten sets each, five minutes a person). "
         "speed: cost of measuring against decoding and landmarks alone, in one run. "
         "live: a minute of practice in the window with a clip as its camera. "
         "photos: head angles with no set-up, from a file of landmarks of photos. "
@@ -56,6 +58,11 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
     parser.add_argument(
         "--sets", type=int, default=312, metavar="N", help="sets: how many (default: %(default)s)"
     )
+    parser.add_argument(
+        "--people",
+        metavar="N or FROM-TO",
+        help="sets: draw so many people, or those of these numbers, each with a set-up",
+    )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
     parser.add_argument(
@@ -77,6 +84,8 @@ def run(args: argparse.Namespace) -> int:
         raise InputError("--within, --standing and --wide go with --matrix")
     if args.what == "photos":
         return _run_photos(args.clip)
+    if args.people is not None and args.what != "sets":
+        raise InputError("--people goes with 'sets' alone")
     if args.few and args.what != "review":
         raise InputError("--few goes with 'review' alone")
     if args.what == "review":
@@ -151,11 +160,26 @@ def _run_sets(args: argparse.Namespace) -> int:
     """Make up sets, judge them, print the table."""
     if args.sets < 1 or args.seed < 0 or args.clip:
         raise InputError("'bench sets' takes a number of sets (--sets) and a seed, no clips")
-    from ui.bench.sets import sets_table
+    if args.people is not None:
+        from ui.bench.people import people_table
 
-    for line in sets_table(args.sets, args.seed):
+        lines = people_table(_people(args.people), args.seed)
+    else:
+        from ui.bench.sets import sets_table
+
+        lines = sets_table(args.sets, args.seed)
+    for line in lines:
         print(line, flush=True)
     return 0
+
+
+def _people(words: str) -> range:
+    """Numbers of people: ``30`` are 0 to 29, ``5-9`` are those five."""
+    found = re.fullmatch(r"(?:(\d{1,4})-)?(\d{1,4})", words)
+    first, last = (int(found[1] or 0), int(found[2]) - (found[1] is None)) if found else (0, -1)
+    if last < first:
+        raise InputError("--people takes a number of people, or the first and last, as in 5-9")
+    return range(first, last + 1)
 
 
 def _run_matrix(args: argparse.Namespace) -> int:
