@@ -7,6 +7,7 @@ sets before the same camera. The same seed and number give the same person and s
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 import numpy as np
@@ -41,18 +42,21 @@ _LASTS_S = 8.0
 _UNEVEN = 0.06
 
 
-def sets_of(number: int, seed: int = 0) -> list[Drawn]:
+def sets_of(number: int, seed: int = 0, rate_hz: int = 30) -> list[Drawn]:
     """One person's sets; the first has the set-up, the others none of their own.
 
     Parameters
     ----------
     number, seed
         The same two give the same person and sets.
+    rate_hz
+        Pictures a second; below 20 nothing is done faster than once a second, as the accuracy
+        statement has it.
     """
     base = drawn(number, seed, within=True)
-    # Most webcams: 640x480 at 30 pictures a second, which also bounds how long drawing takes.
+    # What webcams mostly give; it also bounds how long drawing takes.
     camera = base.scenario.camera.model_copy(
-        update={"width_px": 640, "height_px": 480, "rate_hz": 30}
+        update={"width_px": 640, "height_px": 480, "rate_hz": rate_hz}
     )
     rng = np.random.default_rng([seed, number, len(KINDS)])
     return [_set(base, camera, k, kind, rng) for k, kind in enumerate(KINDS)]
@@ -71,24 +75,27 @@ def _set(base: Drawn, camera: Any, k: int, kind: str, rng: np.random.Generator) 
         target_distance_mm=person.target_distance_mm,
         exercise=what,
         setup=k == 0,
-        **_done(kind, rng),
+        **_done(kind, rng, 1.0 if camera.rate_hz < 20 else 2.5),
     )
     # The conditions name the size and rate that were drawn and not taken.
-    words = f"480 lines, {base.conditions.split(', ', 1)[1].replace(', 60/s', ', 30/s')}"
+    words = f"480 lines, {base.conditions.split(', ', 1)[1]}"
+    words = re.sub(r"\b\d+/s", f"{camera.rate_hz}/s", words)
     return Drawn(made, kind, words, FINE)
 
 
-def _done(kind: str, rng: np.random.Generator) -> dict[str, Any]:
+def _done(kind: str, rng: np.random.Generator, fastest_hz: float) -> dict[str, Any]:
     """Movement and what the eyes do in a set of a kind."""
     if kind.startswith("turns"):
         # Eyes that lag in fast turns are off the target in truth, and rightly noticed.
-        hz = float(rng.uniform(0.4, 0.6 if kind == "turns-lagging" else 1.3))
+        most = 0.6 if kind == "turns-lagging" else min(1.3, fastest_hz)
+        hz = float(rng.uniform(0.4, most))
         events = kind in ("turns-glancing", "turns-looking-down", "turns-shut")
         lasts_s = _FIRST_S + _APART_S * _EVENTS if events else _LASTS_S
         move = _move("turns", 1.0 / hz, lasts_s, amplitude_deg=rng.uniform(16.0, 19.0))
         return {"movement": move, **_eyes(kind, rng)}
     if kind.startswith("nods"):
-        hz = float(rng.uniform(1.3, 2.5) if kind == "nods-fast" else rng.uniform(0.4, 1.3))
+        between = (1.3, 2.5) if kind == "nods-fast" else (0.4, 1.3)
+        hz = min(float(rng.uniform(*between)), fastest_hz)
         return {"movement": _move("nods", 1.0 / hz, _LASTS_S, amplitude_deg=rng.uniform(11, 12.5))}
     if kind == "near-far":
         move = _move("near_far", float(rng.uniform(2.8, 4.0)), 14.0)

@@ -49,3 +49,10 @@ def test_what_happens_in_a_set_lies_in_it_and_apart(kind: str) -> None:
             assert after["start_s"] - before["end_s"] > 0.5
         for event in found:
             assert score.start_s + 1.0 < event["start_s"] < event["end_s"] < score.end_s
+
+
+def test_with_few_pictures_nothing_is_faster_than_once_a_second() -> None:
+    for number in range(6):
+        for one in sets_of(number, 5, rate_hz=15):
+            assert one.scenario.camera.rate_hz == 15 and "15/s" in one.conditions
+            assert one.scenario.movement.tempo_bpm <= 120.0

@@ -132,8 +132,9 @@ def test_people_go_with_sets_alone(capsys: pytest.CaptureFixture[str]) -> None:
 
 
 def test_numbers_of_people(monkeypatch: pytest.MonkeyPatch) -> None:
-    asked: list[tuple[list[int], int]] = []
-    monkeypatch.setattr(bench, "people_table", lambda n, s: asked.append((list(n), s)) or [])
+    asked: list[tuple[list[int], int, int]] = []
+    monkeypatch.setattr(bench, "people_table", lambda n, s, r: asked.append((list(n), s, r)) or [])
     for words in ("3", "5-7"):
-        assert main(["bench", "sets", "--people", words, "--seed", "4"]) == 0
-    assert asked == [([0, 1, 2], 4), ([5, 6, 7], 4)]
+        assert main(["bench", "sets", "--people", words, "--seed", "4", "--rate", "15"]) == 0
+    assert asked == [([0, 1, 2], 4, 15), ([5, 6, 7], 4, 15)]
+    assert main(["bench", "sets", "--people", "1", "--rate", "5"]) == 2

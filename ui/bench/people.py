@@ -120,11 +120,13 @@ def judged(record: SessionRecord, truth: Truth, scenario: Scenario) -> SetResult
     )
 
 
-def person_results(number: int, seed: int) -> list[tuple[Drawn, SetResult, Comparison]]:
+def person_results(
+    number: int, seed: int, rate_hz: int
+) -> list[tuple[Drawn, SetResult, Comparison]]:
     """Draw, measure and judge all sets of one person."""
     from calibration.measurer import make_measurer
 
-    sets = sets_of(number, seed)
+    sets = sets_of(number, seed, rate_hz)
     measurer = make_measurer(vertical_fov_deg=sets[0].scenario.camera.vertical_fov_deg)
     try:
         return [
@@ -135,7 +137,7 @@ def person_results(number: int, seed: int) -> list[tuple[Drawn, SetResult, Compa
         measurer.close()
 
 
-def people_table(numbers: Sequence[int], seed: int) -> Iterable[str]:
+def people_table(numbers: Sequence[int], seed: int, rate_hz: int = 30) -> Iterable[str]:
     """Lines of the table: what was wrong with each set, the counts, then the errors.
 
     The people are shared out among as many processes as there are processors.
@@ -146,11 +148,13 @@ def people_table(numbers: Sequence[int], seed: int) -> Iterable[str]:
         Of the people.
     seed
         Other seeds draw other people.
+    rate_hz
+        Pictures a second.
     """
     tally = Tally()
     readings: dict[str, list[Reading]] = defaultdict(list)
     lot: list[Drawn] = []
-    for sets in _shared_out(numbers, seed):
+    for sets in _shared_out(numbers, seed, rate_hz):
         yield f"{sets[0][0].scenario.name}: {sets[0][0].conditions}"
         for one, result, comparison in sets:
             lot.append(one)
@@ -170,11 +174,11 @@ def people_table(numbers: Sequence[int], seed: int) -> Iterable[str]:
 
 
 def _shared_out(
-    numbers: Sequence[int], seed: int
+    numbers: Sequence[int], seed: int, rate_hz: int
 ) -> Iterator[list[tuple[Drawn, SetResult, Comparison]]]:
     """Results of each person, in their order."""
     if len(numbers) == 1:
-        yield person_results(numbers[0], seed)
+        yield person_results(numbers[0], seed, rate_hz)
         return
     with ProcessPoolExecutor(mp_context=multiprocessing.get_context("spawn")) as pool:
-        yield from pool.map(partial(person_results, seed=seed), numbers)
+        yield from pool.map(partial(person_results, seed=seed, rate_hz=rate_hz), numbers)

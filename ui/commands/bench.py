@@ -63,6 +63,9 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         metavar="N or FROM-TO",
         help="sets: draw so many people, or those of these numbers, each with a set-up",
     )
+    parser.add_argument(
+        "--rate", type=int, default=30, metavar="HZ", help="--people: pictures a second"
+    )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
     parser.add_argument(
@@ -160,10 +163,12 @@ def _run_sets(args: argparse.Namespace) -> int:
     """Make up sets, judge them, print the table."""
     if args.sets < 1 or args.seed < 0 or args.clip:
         raise InputError("'bench sets' takes a number of sets (--sets) and a seed, no clips")
+    if not 10 <= args.rate <= 60:
+        raise InputError("--rate takes 10 to 60 pictures a second")
     if args.people is not None:
         from ui.bench.people import people_table
 
-        lines = people_table(_people(args.people), args.seed)
+        lines = people_table(_people(args.people), args.seed, args.rate)
     else:
         from ui.bench.sets import sets_table
 
