@@ -6,6 +6,7 @@ degrees for half a second, a head movement of 4 degrees, a drift of 1.5 degrees)
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import isfinite, isnan, nan
 
 import numpy as np
@@ -28,7 +29,7 @@ from tracker.exercises.watchers import (
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
-from tracker.session.figures import gaze_figures
+from tracker.session.figures import eyes_closed_fraction, gaze_figures
 from tracker.session.live import SessionInfo, check_found, setup_gaze_error_deg
 
 
@@ -163,6 +164,37 @@ class TestEyesClosed:
         for k in range(30):
             watcher.feed(Sample(k / 30, eye_open=openness))
         assert watcher.on == on
+
+    @pytest.mark.parametrize("rate_hz", [15, 30, 60])
+    def test_shut_lids_that_are_read_to_and_fro_are_shut(self, rate_hz: float) -> None:
+        # As on a small face: a quarter of the samples between .3 and .5.
+        rng = np.random.default_rng(int(rate_hz))
+        samples = turns_samples(shut=[(8, 9.2)], rate_hz=rate_hz)
+        read = [
+            replace(s, eye_open=float(rng.choice([0.05, 0.15, 0.25, 0.45])))
+            if s.eye_open == 0.0
+            else s
+            for s in samples
+        ]
+        (event,) = found(read, "eyes_closed")
+        assert event.start_s == pytest.approx(8, abs=0.1)
+        assert event.end_s == pytest.approx(9.2, abs=0.1)
+        told = eyes_closed_fraction(read)["value"]
+        assert told == pytest.approx(eyes_closed_fraction(samples)["value"], abs=0.01)
+
+    @pytest.mark.parametrize("lids", [[0.1] * 9 + [0.5] * 6, [0.2] * 9 + [0.8], [0.29, 0.31, 0.35]])
+    def test_lids_that_open_or_look_half_open_on_the_whole_are_not(self, lids: list[float]) -> None:
+        watcher = EyesClosed()
+        changes = [
+            c for k in range(90) for c in watcher.feed(Sample(k / 30, eye_open=lids[k % len(lids)]))
+        ]
+        assert changes == []
+
+    def test_a_share_of_shut_eyes_counts_each_blink(self) -> None:
+        opened = [1.0] * 20 + [0.1] * 6 + [1.0] * 20
+        for rate_hz in (30.0, 60.0):
+            samples = [Sample(k / rate_hz, eye_open=v) for k, v in enumerate(opened)]
+            assert eyes_closed_fraction(samples)["value"] == pytest.approx(6 / 46, abs=1e-4)
 
     def test_an_unknown_openness_decides_nothing(self) -> None:
         watcher = EyesClosed()

@@ -7,10 +7,13 @@ from math import isfinite, nan
 from typing import Any
 
 import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
+from numpy.typing import NDArray
 
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import EYE_OPEN_LEAST, channel_of, eyes_usable
 from tracker.exercises.watchers import is_measured, off_target_limit_deg
+from tracker.exercises.watchers.lids import FLICKER_S
 from tracker.motion.turning import Turn, steps_s
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
@@ -254,15 +257,27 @@ LOOKS_DOWN = "who looks at the floor lowers the lids, which reads as shut eyes"
 def eyes_closed_fraction(samples: Sequence[Sample], *, looks_down: bool = False) -> Figure:
     """Share of the measured samples in which the eyes were shut, blinks included.
 
-    Not told where one ``looks_down`` to the floor as asked.
+    What a single sample reads otherwise than those around it is noise of the lids, as for
+    :class:`tracker.exercises.watchers.EyesClosed`. Not told where one ``looks_down`` to the
+    floor as asked.
     """
     if looks_down:
         return {"value": None, "n": 0, "reason": LOOKS_DOWN}
-    known = [s.eye_open for s in samples if isfinite(s.eye_open)]
+    known = [s for s in samples if isfinite(s.eye_open)]
     if not known:
         return {"value": None, "n": 0, "reason": "the lids were not measured"}
-    shut = sum(v < EYE_OPEN_LEAST for v in known)
+    opened = _unflickered([s.time_s for s in known], [s.eye_open for s in known])
+    shut = int((opened < EYE_OPEN_LEAST).sum())
     return {"value": round(shut / len(known), 4), "n": len(known), "reason": None}
+
+
+def _unflickered(times_s: list[float], opened: list[float]) -> NDArray[np.float64]:
+    """Medians ``(n,)`` of openness over as many samples as a flicker of the lids lasts."""
+    gap_s = float(np.median(np.diff(times_s))) if len(times_s) > 1 else FLICKER_S
+    beside = int(0.5 * FLICKER_S / max(gap_s, 1e-3) + 1e-6)
+    values = np.asarray(opened, dtype=np.float64)
+    around = sliding_window_view(np.pad(values, beside, mode="edge"), 2 * beside + 1)
+    return np.asarray(np.median(around, axis=1))
 
 
 #: What of a turn goes with a figure of all: of which no more can be told than of all of them.
