@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
@@ -15,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from tests.ui.painted import Run, painted_by
+from ui.widgets.basic import Words
 
 #: A pixel at each edge is a letter's softness, not its shape.
 SOFT_PX = 1.5
@@ -148,3 +150,17 @@ def low_texts(window: QWidget, least_share: float) -> list[str]:
         for widget, run in runs_in(window)
         if run.capital_px < least
     ]
+
+
+def short_of_room(window: QWidget) -> Iterator[str]:
+    """Labels in sight that need more height or width than they have: what each lacks."""
+    for label in window.findChildren(Words):
+        if not label.isVisible() or not label.text():
+            continue
+        needs = label.heightForWidth(label.width()) if label.wordWrap() else 0
+        if needs > label.height() + 1:
+            yield f"{label.text()!r} needs {needs} px of height, has {label.height()}"
+        longest = max(re.split(r"[\s\u200b]+", label.text()), key=len)
+        text = longest if label.wordWrap() else label.text()
+        if label.fontMetrics().horizontalAdvance(text) > label.width() + 1:
+            yield f"{text!r} is wider than its {label.width()} px"

@@ -20,6 +20,7 @@ from pytestqt.qtbot import QtBot
 
 from tests.records.clinic import FIRST_DAY, LAST_DAY, TODAY
 from tests.records.test_folder import write
+from tests.ui.legible import short_of_room
 from tests.ui.pictures import keep
 from tracker.handover.container import MAGIC
 from tracker.records import telling
@@ -540,17 +541,7 @@ def look(window: QWidget, name: str) -> list[str]:
     for _ in range(3):
         QApplication.processEvents()
     keep(window, f"pages/desk-{name}")
-    faults = []
-    for label in window.findChildren(Words):
-        if not label.isVisible() or not label.text():
-            continue
-        needs = label.heightForWidth(label.width()) if label.wordWrap() else 0
-        if needs > label.height() + 1:
-            faults.append(f"{name}: {label.text()!r} needs {needs} px, has {label.height()}")
-        longest = max(re.split(r"[\s\u200b]+", label.text()), key=len)
-        text = longest if label.wordWrap() else label.text()
-        if label.fontMetrics().horizontalAdvance(text) > label.width() + 1:
-            faults.append(f"{name}: {text!r} is wider than its {label.width()} px")
+    faults = [f"{name}: {lacks}" for lacks in short_of_room(window)]
     for button in window.findChildren(Button):
         if button.isVisible() and button.width() < button.sizeHint().width():
             faults.append(f"{name}: button {button.text()!r} is too narrow")

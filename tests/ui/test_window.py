@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
@@ -28,6 +27,7 @@ from tests.ui.fakes import (
     seen,
     turning,
 )
+from tests.ui.legible import short_of_room
 from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
@@ -163,18 +163,10 @@ def test_everything_about_the_camera_is_in_sight_at_once(make: Make, fake: FakeW
 
 def cut_in(window: Window) -> list[str]:
     """What of the shown words doesn't fit its place."""
-    faults = []
+    faults = list(short_of_room(window))
     for label in window.findChildren(Words):
-        if not label.isVisible() or not label.text():
-            continue
-        needs = label.heightForWidth(label.width()) if label.wordWrap() else 0
-        if needs > label.height() + 1:
-            faults.append(f"{label.text()!r} needs {needs} px of height, has {label.height()}")
-        longest = max(re.split(r"[\s\u200b]+", label.text()), key=len)
-        text = longest if label.wordWrap() else label.text()
-        if label.fontMetrics().horizontalAdvance(text) > label.width() + 1:
-            faults.append(f"{text!r} is wider than its {label.width()} px")
-        faults += outside(window, label, label.text())
+        if label.isVisible() and label.text():
+            faults += outside(window, label, label.text())
     for button in window.findChildren(Button):
         if button.isVisible():
             needs = button.wrapped_size(button.width())

@@ -36,6 +36,7 @@ from ui.appearance import Appearance
 from ui.desk import together
 from ui.desk.exchange_page import ExchangePage
 from ui.desk.folder_name import FolderName
+from ui.desk.head_row import head_row
 from ui.desk.leaving import Leaving
 from ui.desk.people_list import PeopleList
 from ui.desk.person_page import PersonPage
@@ -48,8 +49,6 @@ from ui.desk.trace_view import TraceView
 from ui.editor.opening import show_editor
 from ui.editor.window import EditorWindow
 from ui.settings import Settings
-from ui.widgets.basic import Words
-from ui.widgets.flow import FlowRow
 from ui.widgets.focus_frame import FocusFrame
 
 TICK_MS = 100
@@ -131,22 +130,11 @@ class DeskWindow(QWidget):
         self._timer.start(TICK_MS)
 
     def _arrange(self) -> None:
-        title = Words(words.say("desk.title"), "lead", bold=True)
-        title.setWordWrap(False)
         self.open_exchange = small_button(words.say("exchange.open"))
         self.open_other = small_button(words.say("desk.open"))
-        self.smaller = small_button("A −", words.say("text_smaller"))
-        self.larger = small_button("A +", words.say("text_larger"))
-        self.colours = small_button("◐", words.say("switch_colours"))
-        buttons = [self.open_exchange, self.open_other, self.smaller, self.larger, self.colours]
-        # Large words have no room for all of it in one row.
-        flow = FlowRow()
-        for part in (title, *buttons):
-            flow.addWidget(part)
-        flow.set_apart(*buttons)
-        head = QHBoxLayout()
-        head.setContentsMargins(theme.M, theme.S, theme.M, 0)
-        head.addLayout(flow)
+        head = head_row(
+            words.say("desk.title"), (), (self.open_exchange, self.open_other), self.appearance
+        )
         status = QHBoxLayout()
         status.setContentsMargins(theme.M, 0, theme.M, 0)
         status.setSpacing(theme.M)
@@ -190,9 +178,6 @@ class DeskWindow(QWidget):
         self.go_on.clicked.connect(lambda: self.reading.start())
         self.faults.clicked.connect(self.switch_faults)
         self.open_other.clicked.connect(self.choose_folder)
-        self.smaller.clicked.connect(lambda: self.appearance.step_text(-1))
-        self.larger.clicked.connect(lambda: self.appearance.step_text(1))
-        self.colours.clicked.connect(self.appearance.switch_colours)
         keys = {
             "Esc": self.show_people,
             "Ctrl++": lambda: self.appearance.step_text(1),

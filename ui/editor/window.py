@@ -17,6 +17,7 @@ from tracker.plan.starter import starter_plan
 from tracker.records.people import Person
 from ui import tab_order, theme, words
 from ui.appearance import Appearance
+from ui.desk.head_row import head_row
 from ui.desk.small import desk_words, small_button
 from ui.editor.bar import Bar
 from ui.editor.catalogue_page import CataloguePage
@@ -26,8 +27,6 @@ from ui.editor.files_part import FilesPart
 from ui.editor.preview_page import PreviewPage
 from ui.editor.start_page import StartPage
 from ui.settings import Settings
-from ui.widgets.basic import Words
-from ui.widgets.flow import FlowRow
 from ui.widgets.moving import MovementBox
 from ui.widgets.paths import shown_path
 
@@ -90,24 +89,12 @@ class EditorWindow(QWidget):
     # --- layout ---
 
     def _arrange(self) -> None:
-        title = Words(words.say("edit.title"), "lead", bold=True)
-        title.setWordWrap(False)
         self.buttons = {name: small_button(words.say(f"edit.{name}")) for name in TOOLS}
         for name, key in TOOLS.items():
             self.buttons[name].setToolTip(key)
             self.buttons[name].setAccessibleDescription(key)
-        self.smaller = small_button("A −", words.say("text_smaller"))
-        self.larger = small_button("A +", words.say("text_larger"))
-        self.colours = small_button("◐", words.say("switch_colours"))
-        looks = [self.smaller, self.larger, self.colours]
-        # Large words have no room for all of it in one row.
-        flow = FlowRow()
-        for part in (title, *self.buttons.values(), *looks):
-            flow.addWidget(part)
-        flow.set_apart(*looks)
-        head = QHBoxLayout()
-        head.setContentsMargins(theme.M, theme.S, theme.M, 0)
-        head.addLayout(flow)
+        tools = list(self.buttons.values())
+        head = head_row(words.say("edit.title"), tools, (), self.appearance)
         line = QHBoxLayout()
         line.setContentsMargins(theme.M, 0, theme.M, 0)
         line.addWidget(self.state)
@@ -144,9 +131,6 @@ class EditorWindow(QWidget):
         self.catalogue.added.connect(self._add)
         for page in (self.catalogue, self.preview):
             page.left.connect(self.show_editing)
-        self.smaller.clicked.connect(lambda: self.appearance.step_text(-1))
-        self.larger.clicked.connect(lambda: self.appearance.step_text(1))
-        self.colours.clicked.connect(self.appearance.switch_colours)
 
     def _make_keys(self) -> None:
         editing = self.editing

@@ -211,6 +211,16 @@ def _mixed(one: QColor, other: QColor, share: float) -> QColor:
     return QColor.fromRgbF(*parts)
 
 
+def draw_card(painter: QPainter, button: Button, line: QColor) -> QRectF:
+    """The plain ground of a choice, with a heavier edge where it is chosen; gives its box."""
+    edge = theme.FOCUS_WIDTH
+    box = QRectF(button.rect()).adjusted(edge, edge, -edge, -edge)
+    painter.setBrush(button.palette().color(QPalette.ColorRole.Button))
+    painter.setPen(QPen(line, theme.LINE + button.isChecked()))
+    painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
+    return box
+
+
 def draw_focus(painter: QPainter, rect: QRectF, palette: QPalette) -> None:
     """The ring around what has the keys."""
     width = theme.FOCUS_WIDTH

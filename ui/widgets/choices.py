@@ -7,11 +7,11 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QRect, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from ui import theme, words
-from ui.widgets.basic import Button, Words, draw_focus
+from ui.widgets.basic import Button, Words, draw_card, draw_focus
 from ui.widgets.flow import FlowRow
 
 
@@ -73,12 +73,8 @@ class OneOf(Button):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         palette, role = self.palette(), QPalette.ColorRole
-        edge = theme.FOCUS_WIDTH
-        box = QRectF(self.rect()).adjusted(edge, edge, -edge, -edge)
         line = palette.color(role.Highlight if self.isChecked() else role.Mid)
-        painter.setBrush(palette.color(role.Button))
-        painter.setPen(QPen(line, theme.LINE + self.isChecked()))
-        painter.drawRoundedRect(box, theme.CORNER, theme.CORNER)
+        box = draw_card(painter, self, line)
         radius = self.fontMetrics().capHeight() / 2
         mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
         ring = box.left() + theme.M + radius

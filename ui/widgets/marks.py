@@ -9,7 +9,7 @@ from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen, QPol
 from PySide6.QtWidgets import QSizePolicy
 
 from ui import theme
-from ui.widgets.basic import Button, draw_focus
+from ui.widgets.basic import Button, draw_card, draw_focus
 
 
 class Mark(Button):
@@ -58,12 +58,8 @@ class Mark(Button):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         palette, role = self.palette(), QPalette.ColorRole
-        edge = theme.FOCUS_WIDTH
-        card = QRectF(self.rect()).adjusted(edge, edge, -edge, -edge)
         line = palette.color(role.Accent if self.isChecked() else role.Mid)
-        painter.setBrush(palette.color(role.Button))
-        painter.setPen(QPen(line, theme.LINE + self.isChecked()))
-        painter.drawRoundedRect(card, theme.CORNER, theme.CORNER)
+        card = draw_card(painter, self, line)
         side = self._side()
         mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
         left = card.right() - theme.M - side if mirrored else card.left() + theme.M
@@ -72,7 +68,7 @@ class Mark(Button):
         painter.drawRect(box)
         painter.setPen(palette.color(role.ButtonText))
         painter.setFont(self.font())
-        before, after = self._lead() - edge, theme.S
+        before, after = self._lead() - theme.FOCUS_WIDTH, theme.S
         if mirrored:
             before, after = after, before
         painter.drawText(card.adjusted(before, 0, -after, 0), _WRAP_MIDDLE, self.text())
