@@ -105,11 +105,14 @@ _NEAR_FAR = TurningRule(floor=2.5, first=3.0)
 _SWEEPS = TurningRule(floor=5.0, first=5.0)
 #: A head that goes to a mark rests there: when it came is the beat.
 _TO_MARKS = TurningRule(plateau=True)
+#: Twice as long as a turn takes at the slowest beat that a plan may ask for, 10 a minute (this
+#: project's own choice): a seated head that drifts to and fro takes longer.
+SLOWEST_S = 12.0
 #: The share as :class:`TurningRule` derives it (derived there).
-_HEAD = TurningRule(hole=0.16)
+_HEAD = TurningRule(hole=0.16, slowest_s=SLOWEST_S)
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
 #: who only looks about turns by some degrees: 8 to each side at least (this project's own choice).
-_UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0)
+_UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0, slowest_s=SLOWEST_S)
 #: Sways that were asked for, in mm from end to end. The floors lie above the range of
 #: ordinary sway of a head in 30 s, estimated from open data of young adults (Santos DA,
 #: Duarte M 2016, PeerJ 4:e2648; centre of mass times 1.67): 29 mm fore-aft on a firm
