@@ -26,6 +26,7 @@ from tracker.session.stage import Step
 from tracker.session.summary import NOTHING_SEEN, exercise_summary, summarise
 from tracker.session.summary_file import Summary, load_summary
 from tracker.session.trace import load_trace, save_trace
+from ui.cli import main
 
 DIRTY = {"glances": [(8.0, 8.8, 9.0), (14.0, 14.7, -8.0)], "lost": [(11.0, 11.9)]}
 
@@ -240,6 +241,29 @@ def test_a_line_of_sight_that_was_not_believed_is_not_made_anew_from_its_trace(
         (told,) = summarise(record).exercises
         assert told.gaze is not None and told.gaze["on_target_fraction"]["value"] is None
         assert not told.events
+
+
+@pytest.mark.parametrize(("error_deg", "said"), [(0.6, 1), (2.4, 0), (None, 0)])
+def test_a_trace_is_judged_by_how_well_its_set_up_read_the_gaze(
+    tmp_path: Path, error_deg: float | None, said: int
+) -> None:
+    setup = {"calibration": True, "gaze_error_deg": error_deg}
+    with FileJournal(tmp_path / "journal.jsonl") as journal:
+        engine = Engine(journal, about=SessionInfo(setup=setup))
+        for step in steps():
+            engine.begin(step)
+        for sample in turns_samples(glances=[(8.0, 9.5, 10.0)]):
+            engine.feed(sample)
+        engine.finish()
+    save_session(tmp_path)
+    out = tmp_path / "again.json"
+    check = ["check", str(tmp_path / "trace.csv"), "--exercise", "turns-on-target"]
+    assert main([*check, "--out", str(out)]) == 0
+    for summary in (load_summary(tmp_path / "summary.json"), load_summary(out)):
+        (told,) = summary.exercises
+        assert [e.code for e in told.events] == ["gaze_off_target"] * said
+        assert told.gaze is not None
+        assert (told.gaze["on_target_fraction"]["value"] is not None) == bool(said)
 
 
 def near_far_session(vergence: Callable[[float], float], reason: str = "") -> Summary:
