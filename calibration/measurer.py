@@ -16,6 +16,7 @@ from calibration.placing import placed as placed_in
 from calibration.profile_file import load_profile
 from calibration.report import Again, SetupReport
 from calibration.reuse import rest_anew, still_reads
+from calibration.whose import Whose, may_be_theirs
 from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.head.facing import facing_deg
@@ -45,7 +46,7 @@ class Measurer:
         profile: Profile | None = None,
         kept: Profile | None = None,
     ) -> None:
-        self._observer = Observer()
+        self._observer, self._whose = Observer(), Whose()
         self._shape: FaceShape = generic_shape(
             canonical_face_vertices_cm(), canonical_face_triangles()
         )
@@ -79,7 +80,10 @@ class Measurer:
             self.facing_deg = self.away_mm = None
             # Who has gone on without measuring the set-up again does not want it.
             self._held.clear()
-            return measure(observation, self._profile)
+            sample = self._whose.take(observation, measure(observation, self._profile))
+            if observation.face is not None:
+                self._observer.judged(frame.time_s, theirs=may_be_theirs(sample))
+            return sample
         self._held.append(observation)
         face = observation.face
         self.facing_deg = self.away_mm = None
@@ -174,7 +178,7 @@ class Measurer:
 
     def _take_over(self, report: SetupReport, observations: Sequence[Observation]) -> None:
         """From now on this is the person."""
-        self._profile, self._report = report.profile, report
+        self._profile, self._report, self._whose = report.profile, report, Whose()
         self._setup = seen_in(observations, report.steps)
 
     def _fitted(self, observations: Sequence[Observation], steps: Sequence[Step]) -> SetupReport:

@@ -31,6 +31,7 @@ from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
 from tracker.session.figures import eyes_closed_fraction, gaze_figures
 from tracker.session.live import SessionInfo, check_found, setup_gaze_error_deg
+from tracker.session.summary import summarise
 
 
 def events_of(samples: list[Sample], exercise: str = "turns-on-target") -> list[Event]:
@@ -326,6 +327,25 @@ class TestHowWellTheGazeIsRead:
         about = SessionInfo(setup={"gaze_error_deg": error_deg})
         run = run_samples(samples, steps("turns-on-target"), about).exercises[0]
         assert [e.code for e in run.events].count("gaze_off_target") == found_ones
+
+    @pytest.mark.parametrize("calibration", ["fitted", True])
+    def test_a_set_up_that_measured_no_error_allows_no_verdict(self, calibration: object) -> None:
+        samples = turns_samples(glances=[(6.0, 7.5, 15.0)], rate_hz=30, number=3)
+        about = SessionInfo(setup={"calibration": calibration, "gaze_error_deg": None})
+        (told,) = summarise(run_samples(samples, steps("turns-on-target"), about)).exercises
+        assert not told.events and told.gaze is not None
+        assert told.gaze["on_target_fraction"]["value"] is None
+        assert "too coarsely" in told.gaze["on_target_fraction"]["reason"]
+
+    @pytest.mark.parametrize(("error_deg", "said"), [(0.8, True), (3.0, False), (None, False)])
+    def test_eyes_that_stay_behind_a_turn_are_told_only_where_they_can_be(
+        self, error_deg: float | None, said: bool
+    ) -> None:
+        # Turns of 20 degrees from end to end, eyes on the wall ahead: half of it is 10.
+        samples = turns_samples(amplitude=10.0, rate_hz=30, number=3)
+        about = SessionInfo(setup={"calibration": "fitted", "gaze_error_deg": error_deg})
+        run = run_samples(samples, steps("turns-together"), about).exercises[0]
+        assert ("eyes_not_with_head" in [e.code for e in run.events]) is said
 
     def test_the_share_on_target_is_withheld_with_its_reason(self) -> None:
         run = run_samples(

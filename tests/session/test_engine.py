@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from math import cos, isfinite, nan, pi
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -14,6 +15,7 @@ from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
 from tracker.errors import InputError
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
+from tracker.session.derive import completed
 from tracker.session.engine import Engine
 from tracker.session.flags import flags_of
 from tracker.session.journal import FileJournal, MemoryJournal, read_journal
@@ -24,6 +26,7 @@ from tracker.session.stage import Step
 from tracker.session.summary import NOTHING_SEEN, exercise_summary, summarise
 from tracker.session.summary_file import Summary, load_summary
 from tracker.session.trace import load_trace, save_trace
+from ui.cli import main
 
 DIRTY = {"glances": [(8.0, 8.8, 9.0), (14.0, 14.7, -8.0)], "lost": [(11.0, 11.9)]}
 
@@ -194,6 +197,73 @@ def test_what_was_withheld_stays_withheld_when_the_trace_is_judged_again():
     assert [isfinite(s.gaze_yaw_deg) for s in again.samples] == [
         isfinite(s.gaze_yaw_deg) for s in record.samples
     ]
+
+
+def nods_samples(**more: Any) -> list[Sample]:
+    """Nods with head and eyes measured, as the turns are made."""
+    return [
+        replace(
+            s,
+            head_yaw_deg=0.0,
+            head_pitch_deg=s.head_yaw_deg,
+            gaze_yaw_deg=nan,
+            gaze_pitch_deg=nan,
+            head_x_mm=0.0,
+            eye_yaw_deg=0.0,
+            eye_pitch_deg=s.gaze_yaw_deg - s.head_yaw_deg,
+        )
+        for s in turns_samples(**more)
+    ]
+
+
+def beside_samples() -> list[Sample]:
+    """Turns whose line of sight rests 2.5 degrees beside the target, with the eyes measured."""
+    return [completed(s, None) for s in turns_samples(offset=lambda _: 2.5)]
+
+
+@pytest.mark.parametrize(
+    ("exercise", "samples", "setup", "reason"),
+    [
+        ("nods-on-target", nods_samples(), {"glasses": "varifocal"}, "varifocal"),
+        ("turns-on-target", beside_samples(), {"gaze_error_deg": 0.6}, "gaze_beside"),
+    ],
+)
+def test_a_line_of_sight_that_was_not_believed_is_not_made_anew_from_its_trace(
+    tmp_path: Path, exercise: str, samples: list[Sample], setup: dict[str, Any], reason: str
+) -> None:
+    live = run_samples(samples, steps(exercise), SessionInfo(setup=setup))
+    assert {s.reason for s in live.exercises[0].samples} == {reason}
+    save_trace(tmp_path / "trace.csv", live.samples)
+    again = run_samples(load_trace(tmp_path / "trace.csv"), live.steps, SessionInfo())
+    for record in (live, again):
+        # The eyes in the head stay.
+        assert all(isfinite(s.eye_yaw_deg) for s in record.exercises[0].samples)
+        (told,) = summarise(record).exercises
+        assert told.gaze is not None and told.gaze["on_target_fraction"]["value"] is None
+        assert not told.events
+
+
+@pytest.mark.parametrize(("error_deg", "said"), [(0.6, 1), (2.4, 0), (None, 0)])
+def test_a_trace_is_judged_by_how_well_its_set_up_read_the_gaze(
+    tmp_path: Path, error_deg: float | None, said: int
+) -> None:
+    setup = {"calibration": True, "gaze_error_deg": error_deg}
+    with FileJournal(tmp_path / "journal.jsonl") as journal:
+        engine = Engine(journal, about=SessionInfo(setup=setup))
+        for step in steps():
+            engine.begin(step)
+        for sample in turns_samples(glances=[(8.0, 9.5, 10.0)]):
+            engine.feed(sample)
+        engine.finish()
+    save_session(tmp_path)
+    out = tmp_path / "again.json"
+    check = ["check", str(tmp_path / "trace.csv"), "--exercise", "turns-on-target"]
+    assert main([*check, "--out", str(out)]) == 0
+    for summary in (load_summary(tmp_path / "summary.json"), load_summary(out)):
+        (told,) = summary.exercises
+        assert [e.code for e in told.events] == ["gaze_off_target"] * said
+        assert told.gaze is not None
+        assert (told.gaze["on_target_fraction"]["value"] is not None) == bool(said)
 
 
 def near_far_session(vergence: Callable[[float], float], reason: str = "") -> Summary:

@@ -27,6 +27,7 @@ from tracker.session.summary_file import Summary
 from tracker.session.uncertain import (
     FASTER_ASKED,
     MORE_ASKED,
+    NOT_CHECKED,
     NOT_OF_ASKED,
     SLOWER_ASKED,
     TOO_FEW,
@@ -224,3 +225,68 @@ def test_a_summary_of_before_draws_no_turns_of_what_is_withheld() -> None:
         for turn in row["turns"]:
             turn |= {"amplitude_deg": 12.0, "peak_speed_deg_s": 90.0, "time_s": 0.25}
     assert amplitude_chart(record_of(Summary.model_validate(data)).exercises[0]) is None
+
+
+# --- how far the eyes turn back ---
+
+
+def turned_back(off: float, number: int, noise_deg: float = 0.5) -> list[Sample]:
+    """Turns with the eyes on the target, read too far out by a share, with noise."""
+    rng = np.random.default_rng(number)
+    made = turns_samples(noise=0.0, number=number, f_hz=float(rng.uniform(0.4, 0.8)))
+    return [
+        replace(
+            s,
+            eye_yaw_deg=(s.gaze_yaw_deg - s.head_yaw_deg) * (1.0 + off)
+            + rng.normal(0.0, noise_deg),
+            eye_pitch_deg=0.0,
+            gaze_yaw_deg=nan,
+            gaze_pitch_deg=nan,
+        )
+        for s in made
+    ]
+
+
+def test_what_is_right_lies_within_the_uncertainty_of_the_counter_turn() -> None:
+    stated = max(WORST[f"counter-turn ratio{of}"][0] for of in ("", ", eyes that lag")) / 1.96
+    inside, widths = 0, []
+    for number, off in enumerate(np.random.default_rng(9).normal(0.0, stated / 1.16, 40).tolist()):
+        (found,) = told(turned_back(off, number), steps()[1]).exercises
+        assert found.gaze is not None
+        ratio = found.gaze["counter_turn_ratio"]
+        error = ratio["uncertainty"]["expanded"]
+        inside += abs(ratio["median"] - ratio["expected"]) <= error
+        widths.append(error)
+        for side in ratio["by_side"].values():
+            assert side["uncertainty"]["expanded"] >= 2.0 * stated - 1e-4
+    assert inside >= 36 and max(widths) < 0.1
+
+
+@pytest.mark.parametrize(
+    ("setup", "expanded_is", "reason"),
+    [
+        (SETUP, "within", None),
+        (SETUP | {"glasses": "single"}, "by lot", None),
+        ({"distance_mm": 600.0, "glasses": "none"}, "", NOT_CHECKED),
+    ],
+)
+def test_the_counter_turn_says_what_is_known_of_its_error(
+    setup: dict[str, Any], expanded_is: str, reason: str | None
+) -> None:
+    session = told(turned_back(0.0, 1, noise_deg=0.0), steps()[1], setup)
+    (found,) = session.exercises
+    assert found.gaze is not None
+    of = found.gaze["counter_turn_ratio"]["uncertainty"]
+    assert of["reason"] == reason
+    stated = {"within": 0.04, "by lot": 0.07}.get(expanded_is)
+    # Next to no noise: the set-up's error alone.
+    assert of["expanded"] == (
+        None if stated is None else pytest.approx(2 * stated / 1.96, abs=0.005)
+    )
+    shown = [
+        f.error
+        for e in record_of(session).exercises
+        for f in e.figures
+        if f.measure == "counter_turn"
+    ]
+    assert (shown[0] is None) == (stated is None)

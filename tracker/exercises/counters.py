@@ -103,13 +103,20 @@ _NEAR_FAR = TurningRule(floor=2.5, first=3.0)
 #: A target that is followed goes 6 degrees or more to each side; the gaze is read to a degree (this
 #: project's own choice).
 _SWEEPS = TurningRule(floor=5.0, first=5.0)
-#: A head that goes to a mark rests there: when it came is the beat.
-_TO_MARKS = TurningRule(plateau=True)
+#: Twice as long as a turn takes at the slowest beat that a plan may ask for, 10 a minute (this
+#: project's own choice): a seated head that drifts to and fro takes longer.
+SLOWEST_S = 12.0
 #: The share as :class:`TurningRule` derives it (derived there).
-_HEAD = TurningRule(hole=0.16)
+_HEAD = TurningRule(hole=0.16, slowest_s=SLOWEST_S)
+#: A head that goes to a mark rests there: when it came is the beat.
+_TO_MARKS = TurningRule(plateau=True, slowest_s=SLOWEST_S)
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
 #: who only looks about turns by some degrees: 8 to each side at least (this project's own choice).
-_UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0)
+_UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0, slowest_s=SLOWEST_S)
+#: And with so few turns nobody can tell whether they are of an exercise: two repetitions (this
+#: project's own choice; a person before a webcam who only tilted her head and looked about did
+#: two such turns in 20 s, and three such nods).
+LEAST_UNKNOWN = 4
 #: Sways that were asked for, in mm from end to end. The floors lie above the range of
 #: ordinary sway of a head in 30 s, estimated from open data of young adults (Santos DA,
 #: Duarte M 2016, PeerJ 4:e2648; centre of mass times 1.67): 29 mm fore-aft on a firm
@@ -235,14 +242,19 @@ def _ways_in_mm(turns: list[Turn]) -> list[Turn]:
     return [replace(t, amplitude_mm=nan) for t in _in_mm(turns)]
 
 
+def _is_of_head(channel: Channel) -> bool:
+    """Whether turns of the head are counted."""
+    return channel.rule in (_HEAD, _TO_MARKS)
+
+
 def _finder_of(channel: Channel, known_person: bool) -> Finder:
     rule = channel.rule
     if isinstance(rule, AwayRule):
         return AwayFinder(rule)
     if channel.smooth_s:
         return SlowFinder(channel, rule)
-    if rule is _HEAD and not known_person:
-        rule = _UNKNOWN_PERSON
+    if not known_person and _is_of_head(channel):
+        rule = replace(_UNKNOWN_PERSON, plateau=rule.plateau)
     return TurningFinder(channel.sides, rule)
 
 
@@ -254,7 +266,8 @@ class Counter:
     channel
         What is counted.
     known_person
-        Whether a set-up has been measured; without one only large head turns count.
+        Whether a set-up has been measured; without one only large head turns count, and no
+        fewer than :data:`LEAST_UNKNOWN`.
 
     Notes
     -----
@@ -266,6 +279,8 @@ class Counter:
         self.turns: list[Turn] = []
         self._recent: deque[Sample] = deque()
         self._finder = _finder_of(channel, known_person)
+        self._least = LEAST_UNKNOWN if _is_of_head(channel) and not known_person else 0
+        self._few: list[Turn] = []
 
     def feed(self, sample: Sample) -> list[Turn]:
         """Take a sample; gives the turns that count from now on."""
@@ -285,7 +300,12 @@ class Counter:
         accept = self.channel.accept
         if accept is not None:
             turns = [t for t in turns if accept(self._recent, t)]
-            turns = [replace(t, index=len(self.turns) + k) for k, t in enumerate(turns)]
+            before = len(self.turns) + len(self._few)
+            turns = [replace(t, index=before + k) for k, t in enumerate(turns)]
+        if len(self.turns) < self._least:
+            turns = [*self._few, *turns]
+            self._few = turns if len(turns) < self._least else []
+            turns = [] if self._few else turns
         self.turns += turns
         return turns
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from math import hypot, isfinite, nan
+from math import hypot, inf, isfinite, isnan, nan
 from typing import Any
 
 from tracker.exercises.catalogue import Exercise
@@ -41,10 +41,11 @@ def look_error_deg(step: Step, found: Mapping[str, Any]) -> float:
 def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str, Any]) -> float:
     """Error of the gaze against a step's target, in degrees.
 
-    On the screen that which the set-up measured there, NaN where it measured none. At a mark
-    on the wall what looks at the marks have shown, and never less than at the screen; where
-    nobody looked there, that of the screen or the claimed one, with what is not known of the
-    mark's place. What is not known of the head's turn comes to it, as an independent error.
+    On the screen that which the set-up measured there: infinite where it measured none, NaN
+    where nothing is known of a set-up (a trace alone). At a mark on the wall what looks at the
+    marks have shown, and never less than at the screen; where nobody looked there, that of the
+    screen or the claimed one, with what is not known of the mark's place. What is not known of
+    the head's turn comes to it, as an independent error.
 
     Parameters
     ----------
@@ -54,7 +55,7 @@ def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str,
     error = look_error_deg(step, found)
     wall = wall_of_step(step)
     if wall is None:
-        return error
+        return inf if isnan(error) and found.get("calibration") else error
     amplitude = amplitude_asked(step, exercise)
     turn = 0.0 if exercise.head_still or amplitude is None else amplitude[1]
     head = head_error_deg(found.get("mark"), turn, CLAIMED_SHARE, CLAIMED_HEAD_DEG)

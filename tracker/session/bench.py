@@ -56,6 +56,8 @@ LOT: dict[str, float] = {
 }
 #: The same of the head's angle itself, in degrees.
 LOT_DEG: dict[str, float] = {"head yaw": 1.27, "head pitch": 0.71}
+#: The same of the counter-turn ratio.
+LOT_RATIO = 0.07
 #: Neck point of who stands and shakes the head, strays in 95 % of the frames, in mm: the farther
 #: (129 cm) of the two clips of DEVELOPERS.md, "Who stands"; at 90 cm 1.4.
 NECK_STANDING_MM = 3.1
@@ -105,6 +107,15 @@ def stated_share(measure: str, axis: str, *, within: bool) -> float:
     name = f"{measure} in {'pitch' if axis == 'pitch' else 'yaw'}"
     worst = WORST[name][0] if within else LOT[name]
     return worst / 100.0 / WORST_IS
+
+
+def stated_ratio(*, within: bool) -> float:
+    """Standard uncertainty that the set-up brings to a counter-turn ratio.
+
+    ``within`` is as :func:`is_within` says.
+    """
+    worst = max(error for name, (error, _) in WORST.items() if name.startswith("counter-turn"))
+    return (worst if within else LOT_RATIO) / WORST_IS
 
 
 def bench_found() -> dict[str, Any]:

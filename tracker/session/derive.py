@@ -52,6 +52,9 @@ UNLIKE_AROUND = "eyes_unlike_around"
 BESIDE = "gaze_beside"
 #: Why the line of sight is withheld in nods behind bi- or varifocal lenses.
 VARIFOCAL = "varifocal"
+#: Reasons for which a line of sight is withheld although the eyes were read: a trace that says so
+#: is judged again without it.
+WITHHELD = frozenset({BEYOND, UNLIKE_AROUND, BESIDE, VARIFOCAL})
 
 
 def completed(
@@ -118,7 +121,8 @@ def _filled(sample: Sample, step: Step | None) -> Sample:
     gaze = (sample.gaze_yaw_deg, sample.gaze_pitch_deg)
     if _all_finite(head):
         rotation = matrix_from_angles(*head)
-        if _all_finite(eye) and not any(isfinite(g) for g in gaze) and sample.reason != BEYOND:
+        unread = not any(isfinite(g) for g in gaze)
+        if _all_finite(eye) and unread and sample.reason not in WITHHELD:
             angles = angles_from_direction(rotation @ direction_from_angles(*eye))
             changes |= {"gaze_yaw_deg": float(angles[0]), "gaze_pitch_deg": float(angles[1])}
         elif _all_finite(gaze) and not any(isfinite(e) for e in eye):

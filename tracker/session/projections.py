@@ -19,8 +19,8 @@ from tracker.session.beside import doubted_band, withheld_beside
 from tracker.session.journal import JournalContent, sample_of
 from tracker.session.journal_head import Head
 from tracker.session.journal_line import Record, is_number
-from tracker.session.live import SessionInfo
-from tracker.session.stage import Camera, StageLog, Step, is_judged
+from tracker.session.live import SessionInfo, setup_gaze_error_deg
+from tracker.session.stage import Camera, GazeRead, StageLog, Step, is_judged
 from tracker.session.unlike import believed
 
 
@@ -145,8 +145,19 @@ def stage_log_of(record: SessionRecord) -> StageLog:
     taken = camera.get("vertical_fov_source") == "default"
     known = isinstance(fov, int | float) and 5 < fov < 170 and not taken
     return StageLog(
-        camera=Camera(vertical_fov_deg=fov if known else None), steps=list(record.steps)
+        camera=Camera(vertical_fov_deg=fov if known else None),
+        setup=_of_gaze(found),
+        steps=list(record.steps),
     )
+
+
+def _of_gaze(found: Sequence[Mapping[str, Any]]) -> GazeRead | None:
+    """How well the gaze was read by the worst of some set-ups; None without one."""
+    errors = [setup_gaze_error_deg(f) for f in found if f.get("calibration")]
+    if not errors:
+        return None
+    usable = all(isfinite(e) and 0 <= e <= 180 for e in errors)
+    return GazeRead(gaze_error_deg=max(errors) if usable else None)
 
 
 def _about(content: JournalContent) -> SessionInfo:

@@ -28,6 +28,7 @@ from tracker.exercises.watchers import (
     Change,
     Watcher,
     is_measured,
+    least_turn_deg,
     make_watcher,
     off_target_limit_deg,
     tempo_of,
@@ -65,7 +66,8 @@ class ExerciseRun:
     last_cue_s
         When something was last said, NaN if never.
     gaze_error_deg
-        Error of the gaze against the target, NaN where no set-up measured one.
+        Error of the gaze against the target, as for
+        :func:`tracker.exercises.watchers.off_target_limit_deg`.
     tell
         Gives a cue to the person, and whether they get to know of it.
     """
@@ -409,6 +411,9 @@ def _watchers(step: Step, exercise: Exercise) -> tuple[WatcherSpec, ...]:
 
 def _suited(spec: WatcherSpec, gaze_error_deg: float) -> WatcherSpec | None:
     """The watcher with a limit that suits how well the gaze is read; None where none does."""
+    if spec.name == "eyes_not_with_head":
+        least = least_turn_deg(gaze_error_deg)
+        return replace(spec, parameters={"least_turn_deg": least, **spec.parameters})
     if spec.name not in _BY_ERROR or "beyond_deg" in spec.parameters:
         return spec
     limit = off_target_limit_deg(gaze_error_deg)

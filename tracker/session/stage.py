@@ -110,12 +110,25 @@ class Camera(BaseModel):
     vertical_fov_deg: Annotated[float, Field(gt=5, lt=170)] | None = None
 
 
+class GazeRead(BaseModel):
+    """How well a set-up read the gaze: its error, None where it measured none."""
+
+    model_config = ConfigDict(extra="ignore", frozen=True)
+
+    calibration: Literal["fitted"] = "fitted"
+    gaze_error_deg: Annotated[float, Field(ge=0, le=180, allow_inf_nan=False)] | None = None
+
+
 class StageLog(BaseModel):
-    """A camera and the steps of a session, in the order of time and without overlap."""
+    """A camera and the steps of a session, in the order of time and without overlap.
+
+    ``setup`` says how well the set-up read the gaze, for who judges a trace without its summary.
+    """
 
     model_config = ConfigDict(extra="allow", frozen=True)
 
     camera: Camera = Camera()
+    setup: GazeRead | None = None
     steps: Annotated[list[Step], Field(max_length=MAX_STEPS)] = []
 
     @model_validator(mode="after")

@@ -58,6 +58,7 @@ from tracker.session.sway_uncertain import add_sway_uncertainty
 from tracker.session.target_figures import reach_of, target_figures
 from tracker.session.uncertain import (
     OF_BODY,
+    add_to_ratio,
     add_uncertainties,
     asked_changes,
     say_why,
@@ -180,7 +181,7 @@ def exercise_summary(
         setup=record.setup.found if record.setup else None,
         table=against_table(exercise.id, turns, samples, span_s, fraction, table_group),
         **_answers(record),
-        **_at_target(record, exercise, error_deg),
+        **_at_target(record, exercise, error_deg, stated),
     )
 
 
@@ -225,15 +226,19 @@ def _answers(record: ExerciseRecord) -> dict[str, Any]:
     }
 
 
-def _at_target(record: ExerciseRecord, exercise: Exercise, error_deg: float) -> dict[str, Any]:
+def _at_target(
+    record: ExerciseRecord, exercise: Exercise, error_deg: float, stated: Stated
+) -> dict[str, Any]:
     """What is told of the eyes, or the head, against a target."""
     samples, turns = record.samples, record.turns
     head_turns, led = not exercise.head_still, record.step.tempo_bpm is not None
     jumps = "gaze_short" in {spec.name for spec in exercise.watchers}
+    gaze = None
+    if exercise.on_target:
+        gaze = figures.gaze_figures(samples, turns, error_deg, head_turns=head_turns)
+        add_to_ratio(gaze["counter_turn_ratio"], stated)
     return {
-        "gaze": figures.gaze_figures(samples, turns, error_deg, head_turns=head_turns)
-        if exercise.on_target
-        else None,
+        "gaze": gaze,
         "arrivals": arrival_figures(samples, turns, error_deg, led=led) if jumps else None,
         **target_figures(exercise, samples, turns),
     }

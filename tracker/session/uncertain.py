@@ -18,6 +18,7 @@ from tracker.motion.drawn import K, Uncertainty
 from tracker.motion.turning import Turn, TurningRule
 from tracker.motion.uncertainty import LEAST_SAMPLES, Errors, Mean, errors_of, errors_of_stays
 from tracker.sample import Sample
+from tracker.session.bench import is_within, stated_ratio
 from tracker.session.figures import Figure, missing
 from tracker.session.reckoned import Part, Stated, parts_of
 from tracker.session.run import grown_share, tempo_asked
@@ -53,6 +54,7 @@ OF_NONE = {
     "peak_speed_mm_s": OF_STAYS,
     "tempo_bpm": OF_STAYS,
 }
+NOT_CHECKED = "nobody has measured how well these eyes are read"
 NOT_EACH = "not measured in each of them"
 NOT_DRAWN = "too few turns or samples to tell"
 #: Why the two ends of a set aren't called different: the set itself asked for it.
@@ -63,6 +65,9 @@ _SPEEDS = ("peak_speed_deg_s", "peak_speed_mm_s")
 _SIZES = ("amplitude_deg", "amplitude_mm", "swing_mm", "vergence_change_deg")
 #: Two tempos that differ by a smaller share than this are one (own choice).
 TEMPO_SAME = 0.01
+#: Standard error of a median to that of a mean, and half the distance between the quartiles in
+#: standard deviations, of a normal distribution (arithmetic: the root of pi / 2; its 75th centile).
+MEDIAN_SE, QUARTILE = 1.2533, 0.6745
 #: Turns at each end: five repetitions.
 FIVE = 10
 
@@ -235,6 +240,28 @@ def _difference(one: Part, unknown: str, changed: str) -> Figure:
         "verdict": called(value, own, error),
         "limit": "uneven" if too_uneven(own, error) else "error",
     }
+
+
+def add_to_ratio(ratio: Figure, stated: Stated) -> None:
+    """Put its uncertainty to the counter-turn ratio and its sides.
+
+    Its noise is what the turns differ by, and so the person's own unevenness is in it: the
+    standard error of their median.
+
+    Parameters
+    ----------
+    ratio
+        As of :func:`tracker.session.figures.counter_turn_ratio`; changed in place.
+    stated
+        What is known of the set-up.
+    """
+    for part in (ratio, *ratio.get("by_side", {}).values()):
+        if part.get("median") is not None:
+            noise = MEDIAN_SE * part["spread"] / QUARTILE / part["n"] ** 0.5
+            within = is_within(stated.setup, stated.flags)
+            of = Uncertainty(noise, stated_ratio(within=within), 0.0)
+            unread = "" if isfinite(stated.look_deg) else NOT_CHECKED
+            part["uncertainty"] = told(of, stated.unknown() or unread)
 
 
 def told(of: Uncertainty, unknown: str) -> Figure:

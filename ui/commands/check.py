@@ -120,7 +120,8 @@ def _judge_trace(
     else:
         stage, notes = asked_as(stage, exercise_id)
     stage = stage if asked is None else asked_by(stage, asked)
-    return run_samples(samples, stage.steps, session_about(notes, plan))
+    read = {} if stage.setup is None else stage.setup.model_dump()
+    return run_samples(samples, stage.steps, session_about(notes, plan, **read))
 
 
 def table(summary: Summary) -> list[str]:

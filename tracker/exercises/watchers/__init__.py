@@ -14,7 +14,12 @@ from tracker.exercises.catalogue import WatcherSpec
 from tracker.exercises.counters import Channel
 from tracker.exercises.watchers.base import Asked, Change, Excursion, Watcher
 from tracker.exercises.watchers.falls import PossibleFall
-from tracker.exercises.watchers.gaze import EyesNotWithHead, GazeOffTarget, off_target_limit_deg
+from tracker.exercises.watchers.gaze import (
+    EyesNotWithHead,
+    GazeOffTarget,
+    least_turn_deg,
+    off_target_limit_deg,
+)
 from tracker.exercises.watchers.hands import ThrowLow
 from tracker.exercises.watchers.head import ChinDown, HeadMoved
 from tracker.exercises.watchers.lids import EyesClosed, EyesOpened
@@ -48,6 +53,7 @@ __all__ = [
     "ThrowLow",
     "Watcher",
     "is_measured",
+    "least_turn_deg",
     "make_watcher",
     "off_target_limit_deg",
     "tempo_of",

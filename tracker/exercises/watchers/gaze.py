@@ -5,7 +5,7 @@
 from __future__ import annotations
 
 from collections import deque
-from math import exp, hypot, isfinite, nan
+from math import exp, hypot, isfinite, isnan, nan
 from statistics import median
 
 from tracker.exercises.counters import eyes_usable
@@ -19,6 +19,9 @@ from tracker.sample import Sample
 #: rendered heads 99 % of the readings lie within four times the median error), and no
 #: verdict where that is beyond the largest.
 OFF_TARGET_DEG, ERRORS_APART, OFF_TARGET_MOST_DEG = 5.0, 4.0, 8.0
+#: Smaller turns of the head tell nothing of whether the eyes go along (this project's own choice:
+#: an error of the eyes of a degree is an eighth of it).
+LEAST_TURN_DEG = 8.0
 
 
 def off_target_limit_deg(error_deg: float) -> float | None:
@@ -27,12 +30,29 @@ def off_target_limit_deg(error_deg: float) -> float | None:
     Parameters
     ----------
     error_deg
-        Median error of the gaze that the set-up measured, NaN where it measured none.
+        Median error of the gaze that the set-up measured; NaN where nothing is known of a set-up
+        (a trace alone), infinite where there was one that measured none.
     """
-    if not isfinite(error_deg):
+    if isnan(error_deg):
         return OFF_TARGET_DEG
     limit = max(OFF_TARGET_DEG, ERRORS_APART * error_deg)
     return limit if limit <= OFF_TARGET_MOST_DEG else None
+
+
+def least_turn_deg(error_deg: float) -> float:
+    """Least turn of the head of which it can be told whether the eyes went along.
+
+    Half of the turn lies between what is held apart, so that is to be as many errors of the
+    gaze as everywhere.
+
+    Parameters
+    ----------
+    error_deg
+        As for :func:`off_target_limit_deg`.
+    """
+    if isnan(error_deg):
+        return LEAST_TURN_DEG
+    return max(LEAST_TURN_DEG, 2.0 * ERRORS_APART * error_deg)
 
 
 class GazeOffTarget(Excursion):
@@ -109,8 +129,7 @@ class EyesNotWithHead(Watcher):
     back_share
         Share of the head's turn by which the eyes have turned back.
     least_turn_deg
-        Smaller turns of the head decide nothing (an error of the eyes of a degree is
-        an eighth of it).
+        Smaller turns of the head decide nothing (:func:`least_turn_deg`).
     """
 
     code = "eyes_not_with_head"
@@ -120,7 +139,9 @@ class EyesNotWithHead(Watcher):
     #: An extreme is confirmed at most so much later.
     KEEP_S = 6.0
 
-    def __init__(self, channel: str, back_share: float = 0.5, least_turn_deg: float = 8.0) -> None:
+    def __init__(
+        self, channel: str, back_share: float = 0.5, least_turn_deg: float = LEAST_TURN_DEG
+    ) -> None:
         super().__init__()
         self._axis = 1 if channel == "head_pitch" else 0
         self._share, self._least = back_share, least_turn_deg
