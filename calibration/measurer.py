@@ -16,7 +16,6 @@ from calibration.placing import placed as placed_in
 from calibration.profile_file import load_profile
 from calibration.report import Again, SetupReport
 from calibration.reuse import rest_anew, still_reads
-from calibration.whose import Whose, may_be_theirs
 from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.head.facing import facing_deg
@@ -46,7 +45,7 @@ class Measurer:
         profile: Profile | None = None,
         kept: Profile | None = None,
     ) -> None:
-        self._observer, self._whose = Observer(), Whose()
+        self._observer = Observer()
         self._shape: FaceShape = generic_shape(
             canonical_face_vertices_cm(), canonical_face_triangles()
         )
@@ -80,10 +79,7 @@ class Measurer:
             self.facing_deg = self.away_mm = None
             # Who has gone on without measuring the set-up again does not want it.
             self._held.clear()
-            sample = self._whose.take(observation, measure(observation, self._profile))
-            if observation.face is not None:
-                self._observer.judged(frame.time_s, theirs=may_be_theirs(sample))
-            return sample
+            return measure(observation, self._profile)
         self._held.append(observation)
         face = observation.face
         self.facing_deg = self.away_mm = None
@@ -178,7 +174,7 @@ class Measurer:
 
     def _take_over(self, report: SetupReport, observations: Sequence[Observation]) -> None:
         """From now on this is the person."""
-        self._profile, self._report, self._whose = report.profile, report, Whose()
+        self._profile, self._report = report.profile, report
         self._setup = seen_in(observations, report.steps)
 
     def _fitted(self, observations: Sequence[Observation], steps: Sequence[Step]) -> SetupReport:

@@ -14,7 +14,7 @@ from tracker.frame import Frame
 from tracker.vision import far
 from tracker.vision.landmarks import Face, LandmarkFinder
 from tracker.vision.observer import Observer
-from tracker.vision.patient import DOUBT_S, FORGET_AFTER_S, Patient
+from tracker.vision.patient import FORGET_AFTER_S, Patient
 
 #: A person 1.1 m away, as 720 lines and 55 degrees of vertical field see them.
 WIDE = CameraPlace(1280, 720, 55.0, (150.0, -60.0, 1100.0), 0.0)
@@ -101,51 +101,3 @@ def test_the_nearer_face_is_not_the_patients_until_they_have_long_been_gone() ->
     assert patient.among([theirs], 0.2, SIZE) is None
     assert patient.among([theirs], 0.1 + FORGET_AFTER_S - 0.1, SIZE) is None
     assert patient.among([theirs], 0.1 + FORGET_AFTER_S + 0.1, SIZE) is theirs
-
-
-def test_a_helper_who_was_taken_for_the_patient_is_left_once_they_are_back() -> None:
-    patient = Patient()
-    mine, theirs = face_at(640, 300, 120), face_at(900, 300, 300)
-    patient.among([mine], 0.0, SIZE)
-    patient.judged(0.0, theirs=True)
-    at_s = FORGET_AFTER_S + 0.1
-    assert patient.among([theirs], at_s, SIZE) is theirs
-    patient.judged(at_s, theirs=False)
-    # As long as there is nobody else, and not at the first picture.
-    assert patient.among([theirs], at_s + DOUBT_S, SIZE) is theirs
-    patient.judged(at_s + DOUBT_S, theirs=False)
-    assert patient.among([theirs, mine], at_s + DOUBT_S + 0.1, SIZE) is mine
-    patient.judged(at_s + DOUBT_S + 0.1, theirs=True)
-    for k in range(60):
-        assert patient.among([theirs, mine], at_s + DOUBT_S + 0.2 + k / 30, SIZE) is mine
-
-
-def test_a_hand_before_the_face_for_a_moment_gives_nobody_else_away() -> None:
-    patient = Patient()
-    mine, theirs = face_at(640, 300, 120), face_at(900, 300, 300)
-    for k in range(90):
-        time_s = k / 30
-        assert patient.among([mine, theirs] if k else [mine], time_s, SIZE) is mine
-        # Covered for .9 s, three times.
-        patient.judged(time_s, theirs=k % 30 >= 27)
-
-
-def test_a_patient_far_away_is_found_again_beside_a_near_helper(observer: Observer) -> None:
-    helper = picture((-5000.0, 0.0, 0.0), helper=True)
-    both = picture((-120.0, 0.0, 0.0), helper=True)
-    times = iter(np.arange(0.0, 60.0, 0.1).tolist())
-
-    def see(image, count: int, theirs: bool | None) -> list[Face]:
-        seen = []
-        for _ in range(count):
-            time_s = next(times)
-            face = observer.observe(Frame(round(time_s * 10), time_s, image)).face
-            if face is not None:
-                seen.append(face)
-                small = face.height_px < 150
-                observer.judged(time_s, theirs=small if theirs is None else theirs)
-        return seen
-
-    see(helper, 12, theirs=False)
-    faces = see(both, 45, theirs=None)
-    assert faces[0].height_px > 150 and faces[-1].height_px < 150

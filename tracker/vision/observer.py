@@ -91,10 +91,6 @@ class Observer:
         self._with_body, self._body_every_s = on, max(every_s, EVERY_S)
         self._hand_up = False
 
-    def judged(self, time_s: float, *, theirs: bool) -> None:
-        """Whether the face of the observation of a time looks like the patient's."""
-        self._patient.judged(time_s, theirs=theirs)
-
     def observe(self, frame: Frame) -> Observation:
         """Observation of the next frame."""
         height, width = frame.image.shape[:2]
@@ -123,18 +119,12 @@ class Observer:
         """The patient's face and the number of faces in view.
 
         The whole picture first, which is all that a near face costs; crops where the
-        patient isn't in it, or may not be.
+        patient isn't in it.
         """
         faces: list[Face] = []
         if self._far.followed is None or self._count % WHOLE_EVERY == 0:
             faces = self._finder.find(frame.image, frame.time_s)
-            # A near helper, who was taken for a patient out of sight, must not hide one far away.
-            doubted = self._far.followed is None and self._patient.in_doubt(frame.time_s)
-            small = self._far.find(frame.image) if doubted else []
-            face = self._patient.among([*faces, *small], frame.time_s, size_px)
-            if face is not None and any(face is f for f in small):
-                self._far.follow(face)
-                return face, len(faces) + 1
+            face = self._patient.among(faces, frame.time_s, size_px)
             if face is not None:
                 self._far.forget()
                 return face, len(faces)

@@ -10,9 +10,6 @@ from tracker.vision.landmarks import Face
 
 #: A patient who has been out of sight this long is looked for afresh (this project's own choice).
 FORGET_AFTER_S = 4.0
-#: A face that is unlike the patient's for so long may be another's, where there is another to
-#: look at (this project's own choice: longer than a hand that passes before a face).
-DOUBT_S = 1.0
 
 
 class Patient:
@@ -21,15 +18,6 @@ class Patient:
     def __init__(self) -> None:
         self._last: Face | None = None
         self._last_s = -np.inf
-        self._doubted_s = np.inf
-
-    def judged(self, time_s: float, *, theirs: bool) -> None:
-        """Whether the face that was chosen last looks like the patient's, once that is known."""
-        self._doubted_s = np.inf if theirs else min(self._doubted_s, time_s)
-
-    def in_doubt(self, time_s: float) -> bool:
-        """Whether the face that is followed has not looked like the patient's for a while."""
-        return time_s - self._doubted_s >= DOUBT_S
 
     def among(self, faces: Sequence[Face], time_s: float, size_px: tuple[int, int]) -> Face | None:
         """The face that goes on from the last one seen; at first the largest near the middle.
@@ -59,10 +47,6 @@ class Patient:
             # grows while it is out of sight, and so does that for its size.
             reach = last.height_px * min(0.6 + 1.0 * gone_s, 2.0)
             growth = 1.25 + 0.2 * min(gone_s, 2.0)
-            beside = [f for f in faces if np.linalg.norm(f.centre_px - last.centre_px) >= reach]
-            if self.in_doubt(time_s) and beside:
-                self._doubted_s = np.inf
-                return _largest(beside, size_px)
             near = [
                 f
                 for f in faces
@@ -73,16 +57,11 @@ class Patient:
                 return min(near, key=lambda f: float(np.linalg.norm(f.centre_px - last.centre_px)))
             if gone_s < FORGET_AFTER_S:
                 return None
-        return _largest(faces, size_px)
+        width, height = size_px
+        middle = np.array([width, height]) / 2
 
+        def claim(face: Face) -> float:
+            off = float(np.linalg.norm(face.centre_px - middle)) / height
+            return face.height_px * (1.0 - 0.8 * min(off, 1.0))
 
-def _largest(faces: Sequence[Face], size_px: tuple[int, int]) -> Face:
-    """The largest near the middle."""
-    width, height = size_px
-    middle = np.array([width, height]) / 2
-
-    def claim(face: Face) -> float:
-        off = float(np.linalg.norm(face.centre_px - middle)) / height
-        return face.height_px * (1.0 - 0.8 * min(off, 1.0))
-
-    return max(faces, key=claim)
+        return max(faces, key=claim)
