@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import itertools
-from dataclasses import replace
 from math import isnan, nan
 
 import numpy as np
@@ -20,7 +19,6 @@ from tests.motion.movements import (
     turning,
 )
 from tests.motion.stands import Path
-from tracker.exercises.counters import CHANNELS
 from tracker.motion import reading
 from tracker.motion.reading import peak_speed
 from tracker.motion.turning import Turn, TurningFinder, TurningRule
@@ -115,44 +113,6 @@ def test_way_back_that_counts(share: float, extra: int) -> None:
     levels = np.array([20.0, -20, 20, -20, 20, -20, back / 2, -back / 2, 20, -20])
     move = turning(levels, np.full(len(levels), 0.8), 30)
     assert len(find(move.times_s, move.values_deg)) == 8 + extra
-
-
-@pytest.mark.parametrize("rate_hz", [15, 30, 60])
-@pytest.mark.parametrize(("f_hz", "far"), [(0.01, 24), (0.02, 8), (0.02, 16), (0.03, 24)])
-def test_a_head_that_drifts_to_and_fro_does_no_repetition(
-    f_hz: float, far: float, rate_hz: float
-) -> None:
-    rule = CHANNELS["head_yaw"].rule
-    assert isinstance(rule, TurningRule)
-    t = np.arange(0.0, 100.0, 1.0 / rate_hz)
-    rng = np.random.default_rng(int(100 * f_hz + rate_hz))
-    drift = 0.5 * far * (1 - np.cos(2 * np.pi * f_hz * t)) + rng.normal(0.0, 0.2, len(t))
-    assert find(t, drift, rule) == []
-    # The turns after it count as ever.
-    move = sine(0.5, 15, rate_hz)
-    times = np.concatenate([t, t[-1] + 1 / rate_hz + move.times_s])
-    turns = find(times, np.concatenate([drift, move.values_deg]), rule)
-    assert sum(turn.peak_s > 100.0 for turn in turns) == move.turns
-
-
-@settings(max_examples=100, deadline=None)
-@given(st.integers(10_000, 10_000_000))
-def test_however_long_a_turn_is_held_or_pauses_it_is_no_drift(number: int) -> None:
-    rng = np.random.default_rng(number)
-    path, amplitude = Path(), rng.uniform(5, 30)
-    way_s, hold_s = rng.uniform(0.4, 6), float(rng.choice([0.2, 8, 20, 40]))
-    for k in range(4):
-        side = 1 if k % 2 == 0 else -1
-        if rng.random() < 0.4:
-            path = path.go(side * amplitude * rng.uniform(-0.5, 0.5), way_s / 2)
-            path = path.wait(rng.uniform(0.5, 10))
-        path = path.go(side * amplitude, way_s).go(side * (amplitude + rng.uniform(0, 1)), hold_s)
-    times, values = path.sampled(float(rng.choice([15, 30, 60])))
-    values = values + rng.normal(0.0, 0.25, len(values))
-    rule = CHANNELS["head_yaw"].rule
-    assert isinstance(rule, TurningRule) and rule.slowest_s < np.inf
-    free = find(times, values, replace(rule, slowest_s=np.inf))
-    assert find(times, values, rule) == free and len(free) >= 3
 
 
 def test_last_extreme_counts_only_a_full_swing_away() -> None:

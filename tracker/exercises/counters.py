@@ -103,16 +103,13 @@ _NEAR_FAR = TurningRule(floor=2.5, first=3.0)
 #: A target that is followed goes 6 degrees or more to each side; the gaze is read to a degree (this
 #: project's own choice).
 _SWEEPS = TurningRule(floor=5.0, first=5.0)
-#: Twice as long as a turn takes at the slowest beat that a plan may ask for, 10 a minute (this
-#: project's own choice): a seated head that drifts to and fro takes longer.
-SLOWEST_S = 12.0
-#: The share as :class:`TurningRule` derives it (derived there).
-_HEAD = TurningRule(hole=0.16, slowest_s=SLOWEST_S)
 #: A head that goes to a mark rests there: when it came is the beat.
-_TO_MARKS = TurningRule(plateau=True, slowest_s=SLOWEST_S)
+_TO_MARKS = TurningRule(plateau=True)
+#: The share as :class:`TurningRule` derives it (derived there).
+_HEAD = TurningRule(hole=0.16)
 #: Without a set-up the rest pose and the face's depth are guesses, and a person
 #: who only looks about turns by some degrees: 8 to each side at least (this project's own choice).
-_UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0, slowest_s=SLOWEST_S)
+_UNKNOWN_PERSON = TurningRule(floor=16.0, first=16.0)
 #: And with so few turns nobody can tell whether they are of an exercise: two repetitions (this
 #: project's own choice; a person before a webcam who only tilted her head and looked about did
 #: two such turns in 20 s, and three such nods).

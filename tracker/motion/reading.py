@@ -23,13 +23,6 @@ STAY_TIME = 0.2
 STAY_WAY = 0.2
 
 
-#: A drift is told by how far it goes in so long: no pause and no hold can hide a turn then (own
-#: choice: a fraction of the slowest turn).
-DRIFT_S = 1.0
-#: Samples whose mean is taken at both ends of that (own choice: noise, not movement).
-DRIFT_MEAN = 5
-
-
 class Reading(NamedTuple):
     """What is read of one turn, in the unit of what is counted."""
 
@@ -73,33 +66,6 @@ def read_turn(
     if not plateau:
         speed = peak_speed(times[start : index + 1], values[start : index + 1])
     return Reading(float(times[start]), peak_s, level, speed)
-
-
-def is_drift(times: Array, values: Array, first: int, index: int, slowest_s: float) -> bool:
-    """Whether a way is nowhere as fast as half a cosine that takes ``slowest_s`` is in its middle.
-
-    Parameters
-    ----------
-    times, values
-        ``(n,)`` samples.
-    first, index
-        Of the extreme before and of the outermost sample.
-    slowest_s
-        How long the slowest turn takes from end to end.
-    """
-    least = 0.5 * np.pi * abs(values[index] - values[first]) / slowest_s
-    at, where = times[first : index + 1], values[first : index + 1]
-    if len(at) <= DRIFT_MEAN or at[-1] - at[0] < slowest_s * 2.0 / np.pi:
-        return False
-    mean = np.full(DRIFT_MEAN, 1.0 / DRIFT_MEAN)
-    at, where = (np.convolve(v, mean, "valid") for v in (at, where))
-    later = np.searchsorted(at, at + DRIFT_S)
-    known = later < len(at)
-    if not known.any():
-        return False
-    later = later[known]
-    speeds = np.abs(where[later] - where[known]) / (at[later] - at[known])
-    return bool(speeds.max() < least)
 
 
 def _in_a_hole(times: Array, start: int, index: int, now: int, share: float) -> bool:

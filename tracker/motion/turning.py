@@ -17,7 +17,7 @@ from statistics import median
 import numpy as np
 from numpy.typing import NDArray
 
-from tracker.motion.reading import STAY_SPEED, is_drift, read_turn
+from tracker.motion.reading import STAY_SPEED, read_turn
 
 Array = NDArray[np.float64]
 
@@ -125,8 +125,6 @@ class TurningRule:
         A hole in the measuring beside the outermost sample that lasts this share of the way
         there hides how far it went: the amplitude is then NaN. The extreme of a sine in the
         middle of such a hole lies 3 % farther out at .16 (1 - cos(pi / 2 * .16)).
-    slowest_s
-        A way that is slower all along than one of so many seconds is a drift, and no turn.
     """
 
     floor: float = 5.0
@@ -137,7 +135,6 @@ class TurningRule:
     bridge_s: float = 0.5
     plateau: bool = False
     hole: float = inf
-    slowest_s: float = inf
 
 
 #: Swings from which the usual one is taken (this project's own choice).
@@ -205,8 +202,7 @@ class TurningFinder:
             swing = abs(self._values[index] - self._values[self._from])
             usual = self.usual_swing
             need = self._rule.first if not isfinite(usual) else usual * self._rule.last_share
-            far = swing >= max(need, self._rule.floor)
-            if self._swings and far and not self._drifted(index):
+            if self._swings and swing >= max(need, self._rule.floor):
                 turn = self._turn(index, self._way, len(self._values) - 1)
                 if self._rule.hole < inf and self._cut_off(index, turn, next_s):
                     turn = replace(turn, amplitude_deg=nan)
@@ -248,9 +244,7 @@ class TurningFinder:
 
     def _turned(self, index: int, way: int, now: int) -> list[Turn]:
         turns: list[Turn] = []
-        if self._drifted(index):
-            self._candidate = None
-        elif self._way:
+        if self._way:
             turns = self._counted(self._turn(index, self._way, now))
         elif index > 0:
             self._candidate = self._turn(index, -way, now)
@@ -264,15 +258,6 @@ class TurningFinder:
                 self._low = k
         self._drop()
         return turns
-
-    def _drifted(self, index: int) -> bool:
-        """Whether the way to an extreme is a drift."""
-        slowest_s = self._rule.slowest_s
-        if slowest_s == inf:
-            return False
-        return is_drift(
-            np.asarray(self._times), np.asarray(self._values), self._from, index, slowest_s
-        )
 
     def _counted(self, turn: Turn) -> list[Turn]:
         """The turn, and before it the set's first if that was one and no mere wind-up.
