@@ -16,7 +16,7 @@ from tracker.records.figure import shown_with_unit
 from tracker.records.figures import record_of
 from tracker.records.of_session import BENCH_TOLD
 from tracker.records.terms import LIMITS
-from tracker.session.bench import CLIPS, COMMAND, LOT_DEG, MADE_ON, WORST
+from tracker.session.bench import CLIPS, COMMAND, LOT_DEG, LOT_RATIO, MADE_ON, WORST
 from tracker.session.summary_file import Summary, load_summary, save_summary
 from ui.commands.schema import published
 from ui.documents.html import html_document
@@ -75,6 +75,8 @@ def test_the_limits_are_those_of_the_lot() -> None:
     heads = next(cell for name, _, cell, _ in table if name == "head yaw, pitch, roll")
     angles = [float(n) for n in re.findall(r"\d+\.\d+", heads)]
     assert [LOT_DEG["head yaw"], LOT_DEG["head pitch"]] == angles[:2]
+    (ratio,) = (cell for name, _, cell, _ in table if name == "counter-turn ratio")
+    assert float(ratio) == LOT_RATIO
     worst: dict[str, float] = {}
     for name, clips, cell, _ in table:
         if "%" in cell or name.startswith(("gaze", "the same")):

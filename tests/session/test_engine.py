@@ -22,7 +22,7 @@ from tracker.session.journal import FileJournal, MemoryJournal, read_journal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
 from tracker.session.saving import save_session
-from tracker.session.stage import Step
+from tracker.session.stage import StageLog, Step
 from tracker.session.summary import NOTHING_SEEN, exercise_summary, summarise
 from tracker.session.summary_file import Summary, load_summary
 from tracker.session.trace import load_trace, save_trace
@@ -325,3 +325,16 @@ def test_ends_at_which_nothing_was_measured_are_in_doubt_too() -> None:
     assert {f.flag for f in flags_of([Sample(1.0, quality=0.9)], 1.0, (), [4.0])} == {"far_turned"}
     assert flags_of([Sample(1.0, quality=0.9)], 1.0, (), [1.1]) == []
     assert flags_of([Sample(1.0)], 1.0, (), [1.0]) == []
+
+
+@pytest.mark.parametrize(
+    "setup", [True, "measured", {"calibration": "kept"}, {"gaze_error_deg": "none"}, {"x": 1}, None]
+)
+def test_what_a_stage_log_says_of_a_set_up_in_other_words_leaves_its_steps_usable(
+    setup: Any,
+) -> None:
+    log = StageLog.model_validate(
+        {"setup": setup, "steps": [{"from_s": 0.0, "to_s": 1.0, "step": "rest"}]}
+    )
+    assert len(log.steps) == 1
+    assert log.setup is None

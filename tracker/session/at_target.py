@@ -8,7 +8,7 @@ from typing import Any
 
 from tracker.exercises.catalogue import Exercise
 from tracker.session.bench import WORST
-from tracker.session.live import check_error_deg, setup_gaze_error_deg
+from tracker.session.live import check_error_deg, setup_gaze_error_deg, was_set_up
 from tracker.session.run import amplitude_asked
 from tracker.session.stage import Step
 from tracker.wall import Wall, camera_of, head_error_deg, place_error_deg, wall_of
@@ -41,11 +41,11 @@ def look_error_deg(step: Step, found: Mapping[str, Any]) -> float:
 def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str, Any]) -> float:
     """Error of the gaze against a step's target, in degrees.
 
-    On the screen that which the set-up measured there: infinite where it measured none, NaN
-    where nothing is known of a set-up (a trace alone). At a mark on the wall what looks at the
-    marks have shown, and never less than at the screen; where nobody looked there, that of the
-    screen or the claimed one, with what is not known of the mark's place. What is not known of
-    the head's turn comes to it, as an independent error.
+    Infinite where a set-up measured none. On the screen that which it measured there, NaN where
+    nothing is known of a set-up (a trace alone). At a mark on the wall what looks at the marks
+    have shown, and never less than at the screen; where nobody looked there, that of the screen
+    or, of a trace alone, the claimed one, with what is not known of the mark's place. What is not
+    known of the head's turn comes to it, as an independent error.
 
     Parameters
     ----------
@@ -53,9 +53,11 @@ def gaze_error_at_target_deg(step: Step, exercise: Exercise, found: Mapping[str,
         What the set-up found.
     """
     error = look_error_deg(step, found)
+    if isnan(error) and was_set_up(found):
+        return inf
     wall = wall_of_step(step)
     if wall is None:
-        return inf if isnan(error) and found.get("calibration") else error
+        return error
     amplitude = amplitude_asked(step, exercise)
     turn = 0.0 if exercise.head_still or amplitude is None else amplitude[1]
     head = head_error_deg(found.get("mark"), turn, CLAIMED_SHARE, CLAIMED_HEAD_DEG)

@@ -132,6 +132,11 @@ def mark_found(mark: Any) -> dict[str, Any]:
     return {**angles, **typed, "made_on": mark.made_on or None, "reason": None}
 
 
+def was_set_up(found: Mapping[str, Any]) -> bool:
+    """Whether a set-up was measured, and no generic face stands in for one."""
+    return found.get("calibration") in (True, "fitted")
+
+
 def setup_gaze_error_deg(found: Mapping[str, Any]) -> float:
     """Error of the gaze that a set-up measured: the larger of its own and of its check.
 

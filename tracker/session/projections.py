@@ -19,7 +19,7 @@ from tracker.session.beside import doubted_band, withheld_beside
 from tracker.session.journal import JournalContent, sample_of
 from tracker.session.journal_head import Head
 from tracker.session.journal_line import Record, is_number
-from tracker.session.live import SessionInfo, setup_gaze_error_deg
+from tracker.session.live import SessionInfo, setup_gaze_error_deg, was_set_up
 from tracker.session.stage import Camera, GazeRead, StageLog, Step, is_judged
 from tracker.session.unlike import believed
 
@@ -152,12 +152,16 @@ def stage_log_of(record: SessionRecord) -> StageLog:
 
 
 def _of_gaze(found: Sequence[Mapping[str, Any]]) -> GazeRead | None:
-    """How well the gaze was read by the worst of some set-ups; None without one."""
-    errors = [setup_gaze_error_deg(f) for f in found if f.get("calibration")]
+    """How well the gaze was read by the worst of some set-ups; None without one.
+
+    What looks at marks on the wall have shown, and which set was done after which set-up, is left
+    out: the summary has it.
+    """
+    errors = [setup_gaze_error_deg(f) for f in found if was_set_up(f)]
     if not errors:
         return None
     usable = all(isfinite(e) and 0 <= e <= 180 for e in errors)
-    return GazeRead(gaze_error_deg=max(errors) if usable else None)
+    return GazeRead(calibration="fitted", gaze_error_deg=max(errors) if usable else None)
 
 
 def _about(content: JournalContent) -> SessionInfo:

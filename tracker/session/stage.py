@@ -13,7 +13,14 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    ValidationError,
+    model_validator,
+)
 
 from tracker.errors import InputError
 from tracker.inputs import read_input_text
@@ -115,8 +122,16 @@ class GazeRead(BaseModel):
 
     model_config = ConfigDict(extra="ignore", frozen=True)
 
-    calibration: Literal["fitted"] = "fitted"
+    calibration: Literal["fitted"]
     gaze_error_deg: Annotated[float, Field(ge=0, le=180, allow_inf_nan=False)] | None = None
+
+
+def _usable(setup: object) -> object:
+    """What is understood of a set-up; whatever else stands there says nothing."""
+    try:
+        return None if setup is None else GazeRead.model_validate(setup)
+    except ValidationError:
+        return None
 
 
 class StageLog(BaseModel):
@@ -128,7 +143,7 @@ class StageLog(BaseModel):
     model_config = ConfigDict(extra="allow", frozen=True)
 
     camera: Camera = Camera()
-    setup: GazeRead | None = None
+    setup: Annotated[GazeRead | None, BeforeValidator(_usable)] = None
     steps: Annotated[list[Step], Field(max_length=MAX_STEPS)] = []
 
     @model_validator(mode="after")

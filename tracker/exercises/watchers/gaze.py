@@ -136,7 +136,8 @@ class EyesNotWithHead(Watcher):
     #: Where the eyes are at an extreme is read from shortly before it, as far out as they
     #: were: many jump ahead to the other side just when the head turns round.
     BEFORE_S, AFTER_S = 0.2, 0.05
-    #: An extreme is confirmed at most so much later.
+    #: Turns that are handed over later than this decide nothing (own choice: the first ones of a
+    #: slow person without a set-up, who are told of with the fourth).
     KEEP_S = 6.0
 
     def __init__(
