@@ -11,6 +11,7 @@ import sys
 from collections.abc import Sequence
 from typing import Any, NoReturn
 
+from tracker.crash import leave_no_image
 from ui.commands import COMMANDS, DEFAULT
 
 #: Longest message that is shown of an unexpected failure.
@@ -121,6 +122,7 @@ def main(argv: Sequence[str] | None = None) -> int:
             file=sys.stderr,
         )
         return 1
+    leave_no_image()
     # Before numpy is loaded, here and in the measuring process. Our equations are small: more
     # threads would wait for each other, spinning, and take the processor from a video call.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
