@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QSettings, Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -27,6 +28,7 @@ PICTURES = Path(__file__).parent / "pictures"
 def make_app() -> QApplication:
     """Qt's application with our name and icon."""
     keep_constants_alive()
+    _remember_no_folders()
     app = QApplication.instance()
     if not isinstance(app, QApplication):
         app = QApplication(["turnpost"])
@@ -36,6 +38,16 @@ def make_app() -> QApplication:
     app.setDesktopFileName("turnpost")
     app.setWindowIcon(QIcon(str(PICTURES / "turnpost.svg")))
     return app
+
+
+def _remember_no_folders() -> None:
+    """Keep Qt from writing down the folders that a file was chosen in, which may bear names.
+
+    Its dialog puts them into a file that all users may read and all Qt programs share, where
+    nobody looks for them. Within a run it still knows the last one.
+    """
+    native, own = QSettings.Format.NativeFormat, QSettings.Scope.UserScope
+    QSettings.setPath(native, own, os.devnull)
 
 
 def _collect_in_this_thread(app: QApplication) -> None:
