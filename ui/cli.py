@@ -168,6 +168,13 @@ def _failed(error: Exception, debug: bool) -> int:
         name = in_short(str(error.filename), 60)
         print(f"turnpost: {name}: no file or folder can have so long a name", file=sys.stderr)
         return 2
+    if isinstance(error, ImportError):
+        print(
+            f"turnpost: something that Turnpost needs is missing or broken: {in_short(str(error))} "
+            "('turnpost doctor' says what to do)",
+            file=sys.stderr,
+        )
+        return 1
     print(
         "turnpost: something failed inside Turnpost: "
         f"{in_short(f'{type(error).__name__}: {error}')} (run again with --debug for details)",
