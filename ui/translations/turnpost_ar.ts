@@ -3322,6 +3322,11 @@
             <translation>{share} % من الوقت</translation>
         </message>
         <message>
+            <source>{share} % of the time fewer than {value} pictures a second</source>
+            <comment>{share} % of the time fewer than {value} pictures a second</comment>
+            <translation>{share} % من الوقت أقل من {value} صورة في الثانية</translation>
+        </message>
+        <message>
             <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
             <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
             <translation>{share} % من الوقت بدت العينان مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>

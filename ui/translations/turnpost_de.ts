@@ -3322,6 +3322,11 @@
             <translation>{share} % der Zeit</translation>
         </message>
         <message>
+            <source>{share} % of the time fewer than {value} pictures a second</source>
+            <comment>{share} % of the time fewer than {value} pictures a second</comment>
+            <translation>{share} % der Zeit weniger als {value} Bilder pro Sekunde</translation>
+        </message>
+        <message>
             <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
             <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
             <translation>{share} % der Zeit sahen die Augen anders aus als bei der Einrichtung (anderes Licht oder andere Brille)</translation>

@@ -3322,6 +3322,11 @@
             <translation>{share} % del tiempo</translation>
         </message>
         <message>
+            <source>{share} % of the time fewer than {value} pictures a second</source>
+            <comment>{share} % of the time fewer than {value} pictures a second</comment>
+            <translation>{share} % del tiempo con menos de {value} imágenes por segundo</translation>
+        </message>
+        <message>
             <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
             <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
             <translation>{share} % del tiempo los ojos se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
