@@ -272,7 +272,6 @@ def test_a_session_whose_folder_was_looked_into_goes_as_any_other(data: Path, le
     assert not done.left and not session.exists()
 
 
-
 @pytest.mark.parametrize("foreign", ["letter to the GP.txt", "photos/cat.png", "link.txt"])
 def test_a_session_that_holds_something_else_is_named_and_stays(
     data: Path, tmp_path: Path, foreign: str
