@@ -55,6 +55,11 @@ class LensWork:
         return self._service is not None
 
     @property
+    def camera_on(self) -> bool:
+        """Whether the camera may be giving pictures: it does until it is let go."""
+        return self.watching or any(not job.done for job in self._stopping)
+
+    @property
     def lens(self) -> Lens:
         """What is known of the camera."""
         return DEFAULT_LENS if self.camera is None else self._world.lens(self.camera)
