@@ -315,6 +315,11 @@ class SessionState:
         """Height of the camera's own pictures; 0 while none has come."""
         return self._service.stats.height_px if self._service is not None else 0
 
+    @property
+    def picture_rate_hz(self) -> float:
+        """Pictures a second that the camera gives; NaN while that isn't known."""
+        return self._service.stats.rate_hz if self._service is not None else nan
+
     def preview(self) -> Any:
         """The newest picture (BGR, not mirrored), or None."""
         return self._service.preview() if self._service is not None else None

@@ -12375,6 +12375,11 @@
             <translation>يجري تجهيز الكاميرا. قد يستغرق ذلك نصف دقيقة.</translation>
         </message>
         <message>
+            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <comment>verdict.slow</comment>
+            <translation>الكاميرا بطيئة هنا. قد يساعد مزيد من الضوء أمامك. يمكنك المتابعة.</translation>
+        </message>
+        <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.failed</comment>
             <translation>لم يعد الصوت المتكلم يُسمع. تقودك النقرات والكلمات على الشاشة.</translation>

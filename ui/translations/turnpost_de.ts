@@ -12375,6 +12375,11 @@
             <translation>Die Kamera wird vorbereitet. Das kann eine halbe Minute dauern.</translation>
         </message>
         <message>
+            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <comment>verdict.slow</comment>
+            <translation>Die Kamera ist hier langsam. Mehr Licht vor Ihnen kann helfen. Sie können weitermachen.</translation>
+        </message>
+        <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.failed</comment>
             <translation>Die Stimme ist nicht mehr zu hören. Taktschläge und die Worte auf dem Bildschirm führen Sie.</translation>

@@ -12375,6 +12375,11 @@
             <translation>Preparando la cámara. Puede tardar medio minuto.</translation>
         </message>
         <message>
+            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <comment>verdict.slow</comment>
+            <translation>Aquí la cámara va lenta. Más luz delante de usted puede ayudar. Puede continuar.</translation>
+        </message>
+        <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
             <comment>voice.lack.failed</comment>
             <translation>La voz ya no se oye. Le guían los golpes y las palabras de la pantalla.</translation>
