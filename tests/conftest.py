@@ -129,14 +129,19 @@ def nothing_left_running() -> Iterator[None]:
 
 
 @pytest.fixture(autouse=True)
-def private_data_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """Keep every test away from the user's sessions: data and cache folders of its own."""
+def private_data_folder(tmp_path: Path) -> Iterator[Path]:
+    """Keep every test away from the user's sessions: data and cache folders of its own.
+
+    By a patch of its own: a test that undoes what it has patched must not come upon the user's
+    folder, and delete what is there.
+    """
     folder = tmp_path / "data-of-turnpost"
-    monkeypatch.setenv("TURNPOST_DATA", str(folder))
-    monkeypatch.setenv("TURNPOST_CACHE", str(tmp_path / "cache-of-turnpost"))
-    for name in ("TURNPOST_MODELS", "TURNPOST_VENV"):
-        monkeypatch.delenv(name, raising=False)
-    return folder
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("TURNPOST_DATA", str(folder))
+        patch.setenv("TURNPOST_CACHE", str(tmp_path / "cache-of-turnpost"))
+        for name in ("TURNPOST_MODELS", "TURNPOST_VENV"):
+            patch.delenv(name, raising=False)
+        yield folder
 
 
 @pytest.fixture(scope="session")

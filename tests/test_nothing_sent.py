@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import json
 import os
+import shutil
 import subprocess
 import sys
 from dataclasses import dataclass
@@ -153,6 +154,52 @@ def test_a_hand_over_its_review_and_documents_try_nothing(sealed: Sealed, tmp_pa
     named = [word for kind, path in outs.items() for word in (f"--{kind}", str(path))]
     sealed.turnpost("report", str(summary), *named)
     assert all(path.stat().st_size > 500 for path in outs.values())
+    assert sealed.attempts == []
+
+
+#: Every person of a folder at the desk, with all tabs, and each one's newest session.
+AT_THE_DESK = """
+import sys, time
+from pathlib import Path
+from ui.desk.opening import open_desk
+app, window = open_desk(Path(sys.argv[1]))
+def until(reached):
+    end_s = time.monotonic() + 60.0
+    while not reached():
+        assert time.monotonic() < end_s
+        app.processEvents()
+def show(tabs):
+    for k in range(tabs.count()):
+        tabs.setCurrentIndex(k)
+        until(lambda: not window.session_page.busy)
+until(lambda: window.found is not None)
+known = window.people.people
+for row in range(len(known.people)):
+    window.people.setCurrentIndex(known.index(row))
+    app.processEvents()
+    person = window.person_page.person
+    print(person.name)
+    show(window.person_page.tabs)
+    window.open_session(person.rows[-1].place)
+    until(lambda: not window.session_page.busy)
+    show(window.session_page.lists)
+    show(window.session_page.beside)
+    window.show_people()
+window.show_exchange()
+app.processEvents()
+window.leaving.drop()
+window.close()
+"""
+
+
+@pytest.mark.gui
+def test_a_review_at_the_desk_tries_nothing(
+    sealed: Sealed, small_clinic: Path, tmp_path: Path
+) -> None:
+    clinic = shutil.copytree(small_clinic, tmp_path / "clinic")
+    ended = sealed.run("-c", AT_THE_DESK, str(clinic))
+    assert ended.returncode == 0, ended.stderr
+    assert {"robin", "finch", "plover", "teal", "wren", "heron"} == set(ended.stdout.split())
     assert sealed.attempts == []
 
 

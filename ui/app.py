@@ -26,6 +26,7 @@ from ui.languages import language_of
 from ui.motion import is_still
 from ui.pages.camera import CameraPage
 from ui.pages.first import FirstPage
+from ui.pages.lens import LensPage
 from ui.pages.practice import PracticePage
 from ui.pages.task import TaskPage
 from ui.pages.welcome import WelcomePage
@@ -49,6 +50,8 @@ REFRESH_MS = 33
 #: The same where the measuring does not keep up with the camera: it comes first.
 BUSY_REFRESH_MS = 150
 SMALLEST = (960, 600)
+#: Pages on which one sees oneself, and may not want to.
+_MIRRORS = PracticePage | CameraPage | LensPage
 #: Phases whose page nothing may cover: something goes on that one has to see, or to stop.
 _GOING_ON = frozenset({Phase.setup, Phase.fitting, Phase.countdown, Phase.exercise, Phase.saving})
 
@@ -209,7 +212,7 @@ class Window(QWidget):
         new_page = self.stack.currentWidget() is not page
         self.stack.setCurrentWidget(page)
         live = page is self.pages["practice"]
-        let_work(self._shortcuts, self.director, live=live, seen=page is self.pages["camera"])
+        let_work(self._shortcuts, self.director, live=live, seen=isinstance(page, _MIRRORS))
         self.refresh()
         self._ask(page)
         if new_page or phase != self._shown:
@@ -312,7 +315,7 @@ class Window(QWidget):
     def toggle_picture(self) -> None:
         """Hide the picture of oneself, or show it, on the page that has one."""
         page = self.stack.currentWidget()
-        if isinstance(page, PracticePage | CameraPage):
+        if isinstance(page, _MIRRORS):
             page.toggle_picture()
 
     def cover(self, name: str) -> None:

@@ -11,6 +11,7 @@ import sys
 from collections.abc import Sequence
 from typing import Any, NoReturn
 
+from tracker.crash import leave_no_image
 from ui.commands import COMMANDS, DEFAULT
 
 #: Longest message that is shown of an unexpected failure.
@@ -121,6 +122,7 @@ def main(argv: Sequence[str] | None = None) -> int:
             file=sys.stderr,
         )
         return 1
+    leave_no_image()
     # Before numpy is loaded, here and in the measuring process. Our equations are small: more
     # threads would wait for each other, spinning, and take the processor from a video call.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
@@ -166,6 +168,13 @@ def _failed(error: Exception, debug: bool) -> int:
         name = in_short(str(error.filename), 60)
         print(f"turnpost: {name}: no file or folder can have so long a name", file=sys.stderr)
         return 2
+    if isinstance(error, ImportError):
+        print(
+            f"turnpost: something that Turnpost needs is missing or broken: {in_short(str(error))} "
+            "('turnpost doctor' says what to do)",
+            file=sys.stderr,
+        )
+        return 1
     print(
         "turnpost: something failed inside Turnpost: "
         f"{in_short(f'{type(error).__name__}: {error}')} (run again with --debug for details)",

@@ -9,8 +9,8 @@ from dataclasses import dataclass
 class Key:
     """A key, what it does, and where it works.
 
-    ``live_only`` is on the live page alone (``picture_too``: and where one sees oneself before a
-    session), ``call_only`` in the layout for a call alone.
+    ``live_only`` is on the live page alone (``picture_too``: and wherever else one sees oneself),
+    ``call_only`` in the layout for a call alone.
     """
 
     action: str

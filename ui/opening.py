@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+import ctypes
+import os
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QTimer
+import PySide6
+from PySide6.QtCore import QSettings, Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
 from tracker.collector import collect_by_hand, collect_what_is_due, spare_what_stays
+from tracker.errors import RunError
 from tracker.session.files import open_data_folder
 from ui import theme, words
 from ui.app import Window
@@ -18,6 +23,7 @@ from ui.ports import ClipPlan
 from ui.reserve import keep_constants_alive
 from ui.screen import bring_back
 from ui.settings import Settings
+from ui.start import has_screen
 
 #: The timer that looks for garbage, and its spacing.
 COLLECTOR, COLLECT_EVERY_MS = "collector", 500
@@ -27,8 +33,10 @@ PICTURES = Path(__file__).parent / "pictures"
 def make_app() -> QApplication:
     """Qt's application with our name and icon."""
     keep_constants_alive()
+    _remember_no_folders()
     app = QApplication.instance()
     if not isinstance(app, QApplication):
+        _must_show_windows()
         app = QApplication(["turnpost"])
     _collect_in_this_thread(app)
     app.setApplicationName("turnpost")
@@ -36,6 +44,39 @@ def make_app() -> QApplication:
     app.setDesktopFileName("turnpost")
     app.setWindowIcon(QIcon(str(PICTURES / "turnpost.svg")))
     return app
+
+
+def _must_show_windows() -> None:
+    """Say what is missing where Qt would end the program at once, with advice that leads astray.
+
+    Raises
+    ------
+    RunError
+        If no window can be opened.
+    """
+    if sys.platform != "linux" or os.environ.get("QT_QPA_PLATFORM"):
+        return
+    if not has_screen():
+        raise RunError("there is no screen to open a window on; start from a desktop")
+    plugin = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms" / "libqxcb.so"
+    # Where there is Wayland another plugin may do.
+    if os.environ.get("WAYLAND_DISPLAY") or not plugin.exists():
+        return
+    try:
+        ctypes.CDLL(str(plugin))
+    except OSError as error:
+        why = f"no window can be opened: {error}"
+        raise RunError(f"{why}; 'turnpost doctor' says what to do") from error
+
+
+def _remember_no_folders() -> None:
+    """Keep Qt from writing down the folders that a file was chosen in, which may bear names.
+
+    Its dialog puts them into a file that all users may read and all Qt programs share, where
+    nobody looks for them. Within a run it still knows the last one.
+    """
+    native, own = QSettings.Format.NativeFormat, QSettings.Scope.UserScope
+    QSettings.setPath(native, own, os.devnull)
 
 
 def _collect_in_this_thread(app: QApplication) -> None:

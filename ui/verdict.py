@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from math import nan
+
 from tracker.sample import Sample
+from tracker.session.flags import LOW_FRAME_RATE_HZ
 
 #: Mean luminance of the face. Below the first the sensor's noise takes over and the
 #: exposure grows long; above the second the skin is near white (common practice).
@@ -12,14 +15,17 @@ DARK, BRIGHT = 0.18, 0.92
 FAR, NEAR = 0.15, 0.6
 
 
-def verdict(sample: Sample | None, picture_height_px: float) -> str:
-    """Key of the words: opening, no_face, dark, bright, far, near or good.
+def verdict(sample: Sample | None, picture_height_px: float, rate_hz: float = nan) -> str:
+    """Key of the words: opening, no_face, dark, bright, far, near, slow or good.
 
     Parameters
     ----------
     picture_height_px
         Height of the camera's own pictures, in whose pixels the face is; 0 while none is
         known: then nothing is said of near or far.
+    rate_hz
+        Pictures a second that the camera gives, NaN while that isn't known. A slow one can be
+        used, and light is mostly what it lacks, so that this is said where nothing else is.
     """
     if sample is None:
         return "opening"
@@ -31,7 +37,9 @@ def verdict(sample: Sample | None, picture_height_px: float) -> str:
         return "bright"
     if sample.reason == "too_far":
         return "far"
-    if picture_height_px <= 0.0:
-        return "good"
-    share = sample.face_height_px / picture_height_px
-    return "far" if share < FAR else "near" if share > NEAR else "good"
+    share = sample.face_height_px / picture_height_px if picture_height_px > 0.0 else nan
+    if share < FAR:
+        return "far"
+    if share > NEAR:
+        return "near"
+    return "slow" if rate_hz < LOW_FRAME_RATE_HZ else "good"

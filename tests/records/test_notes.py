@@ -58,6 +58,26 @@ def test_none_but_the_folders_group_may_read_notes(tmp_path: Path, folder: int, 
     assert book.path.stat().st_mode & 0o777 == file
 
 
+@pytest.mark.skipif(os.name != "posix", reason="rights are those of Unix")
+@pytest.mark.parametrize("mask", [0o000, 0o022, 0o077])
+@pytest.mark.parametrize(("above", "made"), [(0o700, 0o700), (0o755, 0o750), (0o2770, 0o2770)])
+def test_the_folder_of_notes_lets_colleagues_in_and_nobody_else(
+    tmp_path: Path, above: int, made: int, mask: int
+) -> None:
+    """Each colleague has a file of their own there; what is usual for new folders counts not."""
+    clinic = tmp_path / "clinic"
+    clinic.mkdir()
+    clinic.chmod(above)
+    before = os.umask(mask)
+    try:
+        book = NoteBook(clinic, "kim")
+        book.add("note", "s1", "one")
+    finally:
+        os.umask(before)
+    assert book.path.parent.stat().st_mode & 0o7777 == made
+    assert book.path.stat().st_mode & 0o777 == 0o600 | (made & 0o060)
+
+
 def test_undo_goes_back_one_by_one_and_ends(tmp_path: Path) -> None:
     book = NoteBook(tmp_path, "kim")
     for session, text in (("s1", "a"), ("s2", "b"), ("s1", "c")):

@@ -338,3 +338,24 @@ def test_what_a_stage_log_says_of_a_set_up_in_other_words_leaves_its_steps_usabl
     )
     assert len(log.steps) == 1
     assert log.setup is None
+    ("rates_hz", "said"),
+    [
+        ((60, 10), ["47 % of the time fewer than 14 pictures a second"]),
+        ((10, 60), ["53 % of the time fewer than 14 pictures a second"]),
+        ((60, 60, 60, 60, 10), []),
+        ((10, 10), ["10.0 pictures a second"]),
+        ((30, 15), []),
+        ((60, 0, 60), []),
+    ],
+)
+def test_a_time_with_few_pictures_is_not_hidden_by_one_with_many(
+    rates_hz: tuple[int, ...], said: list[str]
+) -> None:
+    """Each rate for 10 s, the last second left out; without pictures nothing is slow."""
+    samples = [
+        Sample(10.0 * part + k / rate_hz)
+        for part, rate_hz in enumerate(rates_hz)
+        for k in range(10 * rate_hz)
+    ]
+    found = [f.reason for f in flags_of(samples, 1.0, ()) if f.flag == "low_frame_rate"]
+    assert found == said

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 
 from tracker.errors import RunError
-from tracker.session.files import make_private_folder, open_data_folder
+from tracker.session.files import data_folder, make_private_folder, open_data_folder
 from tracker.session.journal import FileJournal
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="permissions of another kind there")
@@ -78,3 +78,11 @@ def test_a_folder_that_leads_elsewhere_stays_as_it_is(usual: Path, tmp_path: Pat
 def test_a_name_that_no_folder_can_have_is_said(tmp_path: Path, name: str) -> None:
     with pytest.raises(RunError, match="can't be made"):
         make_private_folder(tmp_path / name / "data")
+
+
+def test_a_test_that_undoes_its_patches_is_still_kept_from_the_users_folder(
+    private_data_folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("TURNPOST_DATA", "elsewhere")
+    monkeypatch.undo()
+    assert data_folder() == private_data_folder

@@ -259,6 +259,19 @@ def test_a_link_that_came_in_between_is_not_followed(data: Path, tmp_path: Path)
     assert files_of(elsewhere) == before
 
 
+@pytest.mark.parametrize(
+    "left", [".DS_Store", "._trace.csv", "Thumbs.db", "desktop.ini", ".directory", ".~lock.a.csv#"]
+)
+def test_a_session_whose_folder_was_looked_into_goes_as_any_other(data: Path, left: str) -> None:
+    session = data / "sessions" / "20261103-090000-ab00"
+    (session / left).write_bytes(b"x")
+    stored = what_is_stored()
+    assert not stored.others
+    assert session.resolve() in {i.path for i in stored.of(Kind.sessions)}
+    done = delete(stored, stored.items)
+    assert not done.left and not session.exists()
+
+
 @pytest.mark.parametrize("foreign", ["letter to the GP.txt", "photos/cat.png", "link.txt"])
 def test_a_session_that_holds_something_else_is_named_and_stays(
     data: Path, tmp_path: Path, foreign: str

@@ -96,6 +96,12 @@ def test_a_wrong_call_is_one_line_and_a_hint(
             "turnpost: something failed inside Turnpost: ZeroDivisionError: division by zero "
             "(run again with --debug for details)",
         ),
+        (
+            ImportError("libEGL.so.1: cannot open shared object file"),
+            1,
+            "turnpost: something that Turnpost needs is missing or broken: libEGL.so.1: cannot "
+            "open shared object file ('turnpost doctor' says what to do)",
+        ),
     ],
 )
 def test_a_failure_is_one_line(
@@ -312,6 +318,34 @@ def test_the_doctor_goes_on_where_next_to_nothing_is_installed() -> None:
     # Which folder that is, platformdirs would say.
     assert "folder for sessions can't be looked at" in ended.stdout
     assert ended.stdout.rstrip().endswith("Then run 'turnpost doctor' again.")
+
+
+def test_without_what_shows_windows_the_program_says_so_in_one_line(tmp_path: Path) -> None:
+    code = "import sys; sys.modules['PySide6.QtGui'] = None; from ui.cli import main; "
+    ended = subprocess.run(
+        [sys.executable, "-c", f"{code}sys.exit(main([]))"],
+        cwd=ROOT,
+        env=os.environ | {"TURNPOST_DATA": str(tmp_path)},
+        check=False,
+        capture_output=True,
+        text=True,
+    )
+    assert ended.returncode == 1
+    (line,) = ended.stderr.splitlines()
+    assert "missing or broken" in line and "PySide6.QtGui" in line and "turnpost doctor" in line
+
+
+def test_the_doctor_tells_a_file_in_the_place_of_the_folder(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    from ui.commands import doctor
+
+    (tmp_path / "data").touch()
+    for named in (tmp_path / "data", tmp_path / "data" / "below"):
+        monkeypatch.setenv("TURNPOST_DATA", str(named))
+        found = doctor.data_folder()
+        assert found.state == "bad" and "it is not there" not in found.what
+        assert "it is a file" in found.what
 
 
 @pytest.mark.parametrize(

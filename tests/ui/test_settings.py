@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -70,3 +72,43 @@ def test_nobody_else_reads_the_file(tmp_path: Path) -> None:
         settings.sync()
         assert path.stat().st_mode & 0o777 == 0o600
         assert Settings(path).text_percent == 150
+
+
+CHOOSES = """
+import sys
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QFileDialog
+from ui.opening import make_app
+app = make_app()
+def choose():
+    dialog = app.activeModalWidget()
+    if dialog is None:
+        QTimer.singleShot(50, choose)
+    else:
+        QTest.keyClick(dialog, Qt.Key.Key_Return)
+QTimer.singleShot(50, choose)
+option = QFileDialog.Option.DontUseNativeDialog
+print(QFileDialog.getSaveFileName(None, "", sys.argv[1], options=option)[0])
+"""
+
+
+@pytest.mark.gui
+@pytest.mark.skipif(sys.platform != "linux", reason="Qt writes it elsewhere on other systems")
+def test_no_folder_that_a_file_was_chosen_in_is_written_down(tmp_path: Path) -> None:
+    chosen, home = tmp_path / "M. Rossi", tmp_path / "home"
+    chosen.mkdir()
+    home.mkdir()
+    env = os.environ | {"HOME": str(home), "XDG_CONFIG_HOME": str(home / "config")}
+    env["PYTHONPATH"] = str(Path(__file__).parents[2])
+    done = subprocess.run(
+        [sys.executable, "-c", CHOOSES, str(chosen / "sessions.zip")],
+        env=env,
+        capture_output=True,
+        text=True,
+        check=True,
+        timeout=60,
+    )
+    assert done.stdout.strip() == str(chosen / "sessions.zip")
+    written = [p for p in home.rglob("*") if p.is_file()]
+    assert not [p for p in written if b"Rossi" in p.read_bytes()]

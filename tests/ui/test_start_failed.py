@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -11,7 +14,7 @@ from PySide6.QtWidgets import QApplication, QMessageBox
 
 from tests.ui import pictures
 from tracker.errors import RunError
-from ui import cli, start_failed, theme, words
+from ui import cli, opening, start_failed, theme, words
 from ui.languages import hush
 from ui.settings import Settings
 
@@ -118,3 +121,41 @@ def test_the_note_fits_a_laptop(
     assert note.width() <= 1366 and note.height() <= 768
     note.close()
     note.deleteLater()
+
+
+NO_SCREEN = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there is always a screen")
+@pytest.mark.parametrize("called", [[], ["demo"], ["review", "."], ["plan", "edit"]])
+def test_without_a_screen_it_is_said_in_one_line(called: list[str], tmp_path: Path) -> None:
+    """Qt by itself ends with a signal, and advises to install the program anew."""
+    env = {k: v for k, v in os.environ.items() if k not in NO_SCREEN}
+    root = Path(__file__).parents[2]
+    ended = subprocess.run(
+        [sys.executable, "-m", "ui.cli", *called],
+        cwd=tmp_path,
+        env=env | {"TURNPOST_DATA": str(tmp_path / "data"), "PYTHONPATH": str(root)},
+        check=False,
+        capture_output=True,
+        text=True,
+    )
+    assert ended.returncode == 1
+    (line,) = ended.stderr.splitlines()
+    assert line == "turnpost: there is no screen to open a window on; start from a desktop"
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="Qt brings all that it needs elsewhere")
+def test_what_a_window_lacks_is_named(monkeypatch: pytest.MonkeyPatch) -> None:
+    def lacks(_: str) -> None:
+        raise OSError("libxcb-cursor.so.0: cannot open shared object file")
+
+    monkeypatch.setenv("DISPLAY", ":7")
+    for name in NO_SCREEN[1:]:
+        monkeypatch.delenv(name, raising=False)
+    opening._must_show_windows()
+    monkeypatch.setattr(opening.ctypes, "CDLL", lacks)
+    with pytest.raises(RunError, match=r"libxcb-cursor\.so\.0.*'turnpost doctor'"):
+        opening._must_show_windows()
+    monkeypatch.setenv("WAYLAND_DISPLAY", "wayland-0")
+    opening._must_show_windows()

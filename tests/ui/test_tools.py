@@ -152,6 +152,25 @@ def test_a_sheet_held_up_is_kept_and_the_camera_goes_off(make: Make, fake: FakeW
     assert fake.lenses == {CAMERA.name: DEFAULT_LENS}
 
 
+def test_one_key_hides_the_picture_while_a_sheet_is_held_up(make: Make, fake: FakeWorld) -> None:
+    window = make()
+    to_lens(window)
+    page = window.pages["lens"]
+    page.begin.click()
+    fake.service.picture = grey_picture()
+    window.refresh()
+    assert page.picture._image is not None
+    QTest.keyClick(window, Qt.Key.Key_P)
+    assert page.picture._image is None and not fake.service.preview_on
+    assert window.director.lens.watching and not fake.service.stopped
+    QTest.keyClick(window, Qt.Key.Key_P)
+    assert page.picture._image is not None and fake.service.preview_on
+    QTest.keyClick(window, Qt.Key.Key_P)
+    page.end.click()
+    page.begin.click()
+    assert fake.service.preview_on and window.director.lens.picture_shown
+
+
 def test_what_went_wrong_is_said(make: Make, fake: FakeWorld) -> None:
     window = make()
     to_lens(window)

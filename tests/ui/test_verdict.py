@@ -52,6 +52,14 @@ def test_light_comes_first_and_an_unknown_height_says_nothing_of_the_distance() 
     assert verdict(Sample(1.0, face_height_px=nan, light=0.5), 480) == "no_face"
 
 
+def test_a_slow_camera_is_told_where_nothing_else_is() -> None:
+    well, dark = seen_from(600.0, 45.0, 480), Sample(1.0, face_height_px=150.0, light=0.1)
+    for rate_hz, key in ((nan, "good"), (30.0, "good"), (15.0, "good"), (10.0, "slow")):
+        assert verdict(well, 480, rate_hz) == key
+        assert verdict(dark, 480, rate_hz) == "dark"
+        assert verdict(seen_from(1700.0, 45.0, 480), 480, rate_hz) == "far"
+
+
 @pytest.mark.parametrize("size", SIZES)
 def test_the_page_holds_a_face_against_the_cameras_own_pictures(
     make: Make, fake: FakeWorld, size: tuple[int, int]
@@ -62,3 +70,12 @@ def test_the_page_holds_a_face_against_the_cameras_own_pictures(
     for share, key in ((0.275, "good"), (0.1, "far"), (0.7, "near")):
         person.measured(0.5, lambda t, s=share: seen(t, face_height_px=s * size[1]))
         assert page_of(person).verdict.text() == words.say(f"verdict.{key}")
+
+
+def test_the_page_tells_of_a_slow_camera_and_leads_on(make: Make, fake: FakeWorld) -> None:
+    person = in_picture(make, fake)
+    page = page_of(person)
+    for rate_hz, key in ((30.0, "good"), (9.5, "slow")):
+        fake.service.stats = SourceStats(width_px=640, height_px=480, rate_hz=rate_hz)
+        person.measured(0.5, seen)
+        assert page.verdict.text() == words.say(f"verdict.{key}") and page.next.isEnabled()

@@ -33,6 +33,7 @@ from tracker.vision.messages import FitFailed, SourceChanged, SourceState
 from ui import theme, words
 from ui.app import Window
 from ui.keys import KEYS
+from ui.ports import Job
 from ui.session.flow import Dose, Phase
 from ui.settings import Settings
 from ui.widgets.basic import Button, Page, Words
@@ -419,6 +420,31 @@ def test_the_mark_says_when_the_camera_is_on(make: Make, fake: FakeWorld) -> Non
     window.director.start()
     assert window.header.mark.text == "Camera on"
     window.director.stop()
+    assert window.header.mark.text == "Camera off"
+
+
+@pytest.mark.parametrize("page", ["camera", "lens"])
+def test_the_mark_says_on_until_the_camera_is_let_go(
+    make: Make, monkeypatch: pytest.MonkeyPatch, page: str
+) -> None:
+    """A driver may take its time; the light beside the camera is on as long."""
+    window = make()
+    director = window.director
+    if page == "lens":
+        director.open_tools()
+        director.open_lens()
+        director.lens.start("paper")
+    else:
+        director.start()
+    takes_its_time = Job()
+    monkeypatch.setattr(director._world, "run", lambda _work: takes_its_time)
+    director.stop()
+    window.tick()
+    window.refresh()
+    assert window.header.mark.text == "Camera on"
+    takes_its_time.done = True
+    window.tick()
+    window.refresh()
     assert window.header.mark.text == "Camera off"
 
 

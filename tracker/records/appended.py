@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.inputs import must_be_ordinary, open_file, read_bytes
+from tracker.session.files import make_folders
 from tracker.session.lock import BINARY
 
 #: Keeps a foreign file from filling the memory.
@@ -38,7 +39,7 @@ def append_line(path: Path, head: Line, line: Line) -> None:
     OSError
         If it can't be written; what stood there is unharmed.
     """
-    path.parent.mkdir(parents=True, exist_ok=True)
+    _make_folder(path.parent)
     flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
     handle = os.open(path, flags, 0o600)
     try:
@@ -57,6 +58,18 @@ def append_line(path: Path, head: Line, line: Line) -> None:
         os.fsync(handle)
     finally:
         os.close(handle)
+
+
+def _make_folder(folder: Path) -> None:
+    """Make the folder, whatever is usual here for new ones: as open as that above it to the group.
+
+    Colleagues put their own files into it, and nobody else gets in.
+    """
+    if folder.is_dir():
+        return
+    make_folders(folder)
+    if os.name == "posix":
+        folder.chmod(folder.stat().st_mode | (folder.parent.stat().st_mode & 0o070))
 
 
 def read_lines(

@@ -22,6 +22,7 @@ LOW_FRAME_RATE_HZ = 14.0
 LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
 MUCH_UNREAD = 0.1
+MUCH_SLOW = 0.2
 #: Below this quality at the ends of its turns the head is read degrees short there: on three
 #: rendered heads that turned 38 degrees after a set-up of 26 it was .3, .4 and .65, and the
 #: amplitude 25, 5 and 1 % off; at 15 to 21 degrees it is .8 and more.
@@ -106,6 +107,9 @@ def flags_of(
     rate = figures.frame_rate_hz(samples)
     if rate is not None and rate < LOW_FRAME_RATE_HZ:
         flags.append(Flag(flag="low_frame_rate", reason=f"{rate:.1f} pictures a second"))
+    elif (slow := _slow_share(samples)) > MUCH_SLOW:
+        few = f"fewer than {LOW_FRAME_RATE_HZ:.0f} pictures a second"
+        flags.append(Flag(flag="low_frame_rate", reason=f"{100 * slow:.0f} % of the time {few}"))
     if fraction < LOW_MEASURED and REPORTED not in notes:
         flags.append(Flag(flag="little_measured", reason=f"{100 * fraction:.0f} % of the time"))
     for flag, (reasons, what) in _EYES.items():
@@ -120,6 +124,19 @@ def flags_of(
     if light is not None and light < LOW_LIGHT:
         flags.append(Flag(flag="dark", reason=f"light on the face {light:.2f} of 1"))
     return flags
+
+
+def _slow_share(samples: Sequence[Sample]) -> float:
+    """Share of the seconds that had fewer pictures than :data:`LOW_FRAME_RATE_HZ`.
+
+    The rate over all of a set is a good one where a fast camera made up for a slow time. Seconds
+    without any picture don't count here, nor the last one, which isn't whole.
+    """
+    times_s = np.array([s.time_s for s in samples])
+    if times_s.size < 2:
+        return 0.0
+    _, pictures = np.unique(np.floor(times_s - times_s[0]), return_counts=True)
+    return float(np.mean(pictures[:-1] < LOW_FRAME_RATE_HZ)) if pictures.size > 1 else 0.0
 
 
 def flags_of_hand(hand: Mapping[str, Any] | None) -> list[Flag]:

@@ -73,6 +73,11 @@ _PASSED_OVER = frozenset({LOCK_NAME, models.FOLDER})
 _IN_SESSION = frozenset({JOURNAL_NAME, MOVED_NAME, *FILE_NAMES})
 #: Folders with sessions of other people, as the desk and ``receive`` name them.
 _BESIDE = ("baseline-", "handed-over-")
+#: What file managers (macOS, Windows, KDE) and LibreOffice leave in a folder that was looked into:
+#: nothing of anybody's, so that a session is one all the same, and takes it along.
+_LEFT_BY_LOOKING = re.compile(
+    r"\.DS_Store|\._.+|Thumbs\.db|[Dd]esktop\.ini|\.directory|\.~lock\..+#"
+)
 #: A session's name begins or ends with when it began.
 _WHEN = re.compile(r"(?<!\d)(20\d{6})-(\d{6})(?!\d)")
 #: Names of the files in the folders of files.
@@ -323,8 +328,9 @@ def _half_made(name: str) -> str:
 
 
 def _is_of_a_session(name: str) -> bool:
-    """Whether a name is that of a file of a session, whole or half made."""
-    return name in _IN_SESSION or _half_made(name) in _IN_SESSION
+    """Whether a name is that of a file of a session, whole or half made, or of nobody's."""
+    known = name in _IN_SESSION or _half_made(name) in _IN_SESSION
+    return known or _LEFT_BY_LOOKING.fullmatch(name) is not None
 
 
 def _is_half_made_folder(name: str) -> bool:

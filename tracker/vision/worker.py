@@ -21,6 +21,7 @@ from multiprocessing.connection import Connection
 from typing import Any, Protocol
 
 from tracker.collector import spare_what_stays
+from tracker.crash import leave_no_image
 from tracker.errors import TurnpostError
 from tracker.frame import Frame
 from tracker.sample import Sample
@@ -112,6 +113,7 @@ def main(pipe: Connection, factory: bytes, preview: str, parent: int, bound: boo
     bound
         Whether the system may end this process with the thread that started it.
     """
+    leave_no_image()
     _keep_quiet()
     keep_room()
     _end_with_parent(parent, bound)

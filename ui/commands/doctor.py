@@ -317,7 +317,8 @@ def data_folder() -> Finding:
         with tempfile.NamedTemporaryFile(dir=place):
             pass
     except OSError as error:
-        reason = system_reason(error)
+        # The system says only that there is no such folder.
+        reason = "it is a file" if place.is_file() else system_reason(error)
         return Finding(
             "bad",
             f"sessions can't be saved in {named} ({reason})",

@@ -24,8 +24,11 @@ def run(args: argparse.Namespace) -> int:  # noqa: ARG001
 
 def tell(error: Exception) -> None:
     """Show why the program could not open: from an icon nobody sees standard error."""
-    from ui.start_failed import tell as show
-
+    try:
+        from ui.start_failed import tell as show
+    except ImportError:
+        # What shows windows is what is missing; the command line has said it.
+        return
     show(error)
 
 

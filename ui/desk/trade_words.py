@@ -270,6 +270,7 @@ _SENTENCES = (
     "the set-up's picture told too little of the moving face: the head may be 1 to 2 degrees "
     "off, turns by a tenth",
     "{value} pictures a second",
+    "{share} % of the time fewer than {value} pictures a second",
     "{share} % of the time",
     "{share} % of the time the eyes went beyond the set-up's range",
     "{share} % of the time the eyes were not read: they looked unlike those of the set-up "

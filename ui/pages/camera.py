@@ -182,7 +182,8 @@ class CameraPage(Page):
         shown = director.picture_shown or director.sharing
         self.picture.say_instead("" if shown else words.say("practice.picture_show"))
         if not gone:
-            self._show_verdict(verdict(director.sample, director.picture_height_px))
+            height_px, rate_hz = director.picture_height_px, director.picture_rate_hz
+            self._show_verdict(verdict(director.sample, height_px, rate_hz))
         ready = director.sample is not None and not gone
         if ready != self.next.isEnabled():
             if not ready and (self.next.hasFocus() or self.kept.hasFocus()):
@@ -222,7 +223,9 @@ class CameraPage(Page):
         told = bool(move) and director.seat_told == director.seat_verdict
         if told:
             known = f"{known} {words.say('seat.told')}"
-        self.verdict.setText(move if move and key == "good" else words.say(f"verdict.{key}"))
+        self.verdict.setText(
+            move if move and key in ("good", "slow") else words.say(f"verdict.{key}")
+        )
         self.seat.setText(known)
         _show(self.seat, bool(known))
         # With two ways on both keep their names: the second press of either goes on.

@@ -83,6 +83,12 @@ class LensPage(Page):
         if self._work.watching:
             self.setFocus()
 
+    def toggle_picture(self) -> None:
+        """Hide the picture, or show it again; what is held up is still watched."""
+        if self._work.watching:
+            self._work.show_picture(not self._work.picture_shown)
+            self.refresh()
+
     def _begin(self) -> None:
         cm = self.distance.value
         self._work.start(self.chosen, 10.0 * cm if cm else None)
@@ -131,6 +137,8 @@ class LensPage(Page):
         if (isinstance(had, QWidget) and not had.isVisibleTo(self)) or (was and not watching):
             self.enter()
         self.picture.show_bgr(work.preview())
+        seen = work.picture_shown or self._director.sharing
+        self.picture.say_instead("" if seen else words.say("practice.picture_show"))
         self.hint.setText(said)
         self.why.setText(why)
 

@@ -105,10 +105,14 @@ class SourcePart(SessionState):
 
     def _close_service(self) -> None:
         """End the measuring, beside the window: a camera's driver may hang."""
+        was_on = self.camera_on
         service, self._service = self._service, None
         if service is not None:
             self._preview_wanted = False
-            self._stopping.append(self._world.run(service.stop))
+            stopping = self._world.run(service.stop)
+            self._stopping.append(stopping)
+            if was_on:
+                self._letting_go = stopping
         self.source = SourceState.ended
 
     def _enter(self, phase: Phase) -> None:

@@ -160,6 +160,8 @@ class SessionState:
         self._news_s = nan
         self._job: Job | None = None
         self._stopping: list[Job] = []
+        #: The camera's end, while it goes on: a driver may take its time, and the light stays on.
+        self._letting_go: Job | None = None
         self._preview_wanted = False
         self._disk_said_s = nan
         #: Whether the measuring keeps up with the camera in this set.
@@ -189,6 +191,8 @@ class SessionState:
     @property
     def camera_on(self) -> bool:
         """Whether a camera (not a clip) may be giving pictures."""
+        if self._letting_go is not None and not self._letting_go.done:
+            return True
         off = self.source in TROUBLES - {SourceState.hanging}
         return self._service is not None and self.clip is None and not off
 
@@ -310,6 +314,11 @@ class SessionState:
     def picture_height_px(self) -> int:
         """Height of the camera's own pictures; 0 while none has come."""
         return self._service.stats.height_px if self._service is not None else 0
+
+    @property
+    def picture_rate_hz(self) -> float:
+        """Pictures a second that the camera gives; NaN while that isn't known."""
+        return self._service.stats.rate_hz if self._service is not None else nan
 
     def preview(self) -> Any:
         """The newest picture (BGR, not mirrored), or None."""

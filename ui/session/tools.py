@@ -41,7 +41,7 @@ class ToolsPart(ReportPart):
     @property
     def camera_on(self) -> bool:
         """Whether a camera (not a clip) may be giving pictures."""
-        return self.lens.watching or super().camera_on
+        return self.lens.camera_on or super().camera_on
 
     def open_tools(self) -> None:
         """From the welcome: the measures of camera and screen."""

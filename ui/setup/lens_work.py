@@ -46,11 +46,18 @@ class LensWork:
         self.why = ""
         #: State of the source in which nothing can be measured, or empty.
         self.trouble = ""
+        #: Whether the picture is wanted, while it watches.
+        self.picture_shown = True
 
     @property
     def watching(self) -> bool:
         """Whether the camera is on for it."""
         return self._service is not None
+
+    @property
+    def camera_on(self) -> bool:
+        """Whether the camera may be giving pictures: it does until it is let go."""
+        return self.watching or any(not job.done for job in self._stopping)
 
     @property
     def lens(self) -> Lens:
@@ -78,6 +85,7 @@ class LensWork:
             self._changed()
             return
         service.set_preview(True)
+        self.picture_shown = True
         self._service, self._asked_s = service, -inf
         self.stage = Stage.watching
         self._changed()
@@ -108,6 +116,12 @@ class LensWork:
         self.stop()
         for job in self._stopping:
             job.wait(timeout_s)
+
+    def show_picture(self, on: bool) -> None:
+        """Want the picture, or not; the watching goes on."""
+        self.picture_shown = on
+        if self._service is not None:
+            self._service.set_preview(on)
 
     def preview(self) -> Any:
         """The newest picture (BGR, not mirrored), or None."""

@@ -3322,6 +3322,11 @@
             <translation>{share} % من الوقت</translation>
         </message>
         <message>
+            <source>{share} % of the time fewer than {value} pictures a second</source>
+            <comment>{share} % of the time fewer than {value} pictures a second</comment>
+            <translation>{share} % من الوقت أقل من {value} صورة في الثانية</translation>
+        </message>
+        <message>
             <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
             <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
             <translation>{share} % من الوقت بدت العينان مختلفتين عما في الإعداد (ضوء آخر أو نظارة أخرى)</translation>
@@ -12368,6 +12373,11 @@
             <source>Getting the camera ready. This can take half a minute.</source>
             <comment>verdict.opening</comment>
             <translation>يجري تجهيز الكاميرا. قد يستغرق ذلك نصف دقيقة.</translation>
+        </message>
+        <message>
+            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <comment>verdict.slow</comment>
+            <translation>الكاميرا بطيئة هنا. قد يساعد مزيد من الضوء أمامك. يمكنك المتابعة.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>

@@ -3322,6 +3322,11 @@
             <translation>{share} % der Zeit</translation>
         </message>
         <message>
+            <source>{share} % of the time fewer than {value} pictures a second</source>
+            <comment>{share} % of the time fewer than {value} pictures a second</comment>
+            <translation>{share} % der Zeit weniger als {value} Bilder pro Sekunde</translation>
+        </message>
+        <message>
             <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
             <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
             <translation>{share} % der Zeit sahen die Augen anders aus als bei der Einrichtung (anderes Licht oder andere Brille)</translation>
@@ -12368,6 +12373,11 @@
             <source>Getting the camera ready. This can take half a minute.</source>
             <comment>verdict.opening</comment>
             <translation>Die Kamera wird vorbereitet. Das kann eine halbe Minute dauern.</translation>
+        </message>
+        <message>
+            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <comment>verdict.slow</comment>
+            <translation>Die Kamera ist hier langsam. Mehr Licht vor Ihnen kann helfen. Sie können weitermachen.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>

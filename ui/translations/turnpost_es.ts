@@ -3322,6 +3322,11 @@
             <translation>{share} % del tiempo</translation>
         </message>
         <message>
+            <source>{share} % of the time fewer than {value} pictures a second</source>
+            <comment>{share} % of the time fewer than {value} pictures a second</comment>
+            <translation>{share} % del tiempo con menos de {value} imágenes por segundo</translation>
+        </message>
+        <message>
             <source>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</source>
             <comment>{share} % of the time the eyes looked unlike those of the set-up (another light, or other glasses)</comment>
             <translation>{share} % del tiempo los ojos se veían distintos de los de la preparación (otra luz, u otras gafas)</translation>
@@ -12368,6 +12373,11 @@
             <source>Getting the camera ready. This can take half a minute.</source>
             <comment>verdict.opening</comment>
             <translation>Preparando la cámara. Puede tardar medio minuto.</translation>
+        </message>
+        <message>
+            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <comment>verdict.slow</comment>
+            <translation>Aquí la cámara va lenta. Más luz delante de usted puede ayudar. Puede continuar.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>
