@@ -338,6 +338,9 @@ def test_what_a_stage_log_says_of_a_set_up_in_other_words_leaves_its_steps_usabl
     )
     assert len(log.steps) == 1
     assert log.setup is None
+
+
+@pytest.mark.parametrize(
     ("rates_hz", "said"),
     [
         ((60, 10), ["47 % of the time fewer than 14 pictures a second"]),
