@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -10,6 +11,7 @@ from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QWidget
 
 from tracker.collector import collect_by_hand, collect_what_is_due, spare_what_stays
+from tracker.errors import RunError
 from tracker.session.files import open_data_folder
 from ui import theme, words
 from ui.app import Window
@@ -18,6 +20,7 @@ from ui.ports import ClipPlan
 from ui.reserve import keep_constants_alive
 from ui.screen import bring_back
 from ui.settings import Settings
+from ui.start import has_screen
 
 #: The timer that looks for garbage, and its spacing.
 COLLECTOR, COLLECT_EVERY_MS = "collector", 500
@@ -25,10 +28,18 @@ PICTURES = Path(__file__).parent / "pictures"
 
 
 def make_app() -> QApplication:
-    """Qt's application with our name and icon."""
+    """Qt's application with our name and icon.
+
+    Raises
+    ------
+    RunError
+        If there is no screen: Qt would end the program by a crash.
+    """
     keep_constants_alive()
     app = QApplication.instance()
     if not isinstance(app, QApplication):
+        if not has_screen() and not os.environ.get("QT_QPA_PLATFORM"):
+            raise RunError("there is no screen for the window; start from a desktop")
         app = QApplication(["turnpost"])
     _collect_in_this_thread(app)
     app.setApplicationName("turnpost")
