@@ -58,7 +58,7 @@ def append_line(path: Path, head: Line, line: Line) -> None:
             text = "\n" + text
         data = text.encode("utf-8")
         if size + len(data) > MAX_FILE_BYTES:
-            raise TooLargeError(errno.EFBIG, os.strerror(errno.EFBIG))
+            raise TooLargeError(errno.EFBIG, "it is too large")
         _write_all(handle, data)
         os.fsync(handle)
     finally:
