@@ -31,7 +31,13 @@ PICTURES = Path(__file__).parent / "pictures"
 
 
 def make_app() -> QApplication:
-    """Qt's application with our name and icon."""
+    """Qt's application with our name and icon.
+
+    Raises
+    ------
+    RunError
+        If no window can be opened: Qt would end the program by a crash.
+    """
     keep_constants_alive()
     _remember_no_folders()
     app = QApplication.instance()

@@ -154,6 +154,38 @@ def test_a_line_that_was_cut_off_takes_nothing_with_it(tmp_path: Path) -> None:
     assert texts(book) == ["one", "two"]
 
 
+def test_a_damaged_head_hides_no_note_once_another_is_added(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    content = book.path.read_bytes()
+    book.path.write_bytes(content.replace(b'"format_version"', b'"format_verzion"', 1))
+    book.add("note", "s1", "two")
+    assert texts(book) == ["one", "two"]
+
+
+def test_the_notes_of_a_newer_version_stay_as_they_are(tmp_path: Path) -> None:
+    """Nobody of this version would ever see what was added there."""
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    newer = book.path.read_bytes().replace(b'"format_version": 1', b'"format_version": 9', 1)
+    book.path.write_bytes(newer)
+    with pytest.raises(RunError, match=r"not saved \(a newer version of this program wrote it"):
+        book.add("note", "s1", "two")
+    assert book.path.read_bytes() == newer
+
+
+def test_no_note_goes_where_it_could_not_be_read_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    before = book.path.read_bytes()
+    monkeypatch.setattr("tracker.records.appended.MAX_FILE_BYTES", len(before) + 20)
+    with pytest.raises(RunError, match=r"not saved \(it is too large"):
+        book.add("note", "s1", "two")
+    assert book.path.read_bytes() == before and texts(book) == ["one"]
+
+
 def test_copies_of_a_synced_folder_are_read_once(tmp_path: Path) -> None:
     book = NoteBook(tmp_path, "kim")
     book.add("note", "s1", "one")

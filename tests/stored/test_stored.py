@@ -213,12 +213,13 @@ def test_what_can_not_be_deleted_is_named(data: Path, monkeypatch: pytest.Monkey
             raise PermissionError(13, "Permission denied")
         return rename(path, to)
 
-    monkeypatch.setattr(Path, "rename", refuse)
-    done = delete(stored, stored.items)
+    # Undone as a whole, the data folder of the tests would go with it, and the user's be deleted.
+    with monkeypatch.context() as patched:
+        patched.setattr(Path, "rename", refuse)
+        done = delete(stored, stored.items)
     assert done.left == ((stuck, "this account has no right to it"),)
     assert [i.path for i in look().items] == [stuck]
     # What has left its place and can't be taken apart is named, too.
-    monkeypatch.undo()
     real = os.rmdir
 
     def keep(path: str, **more: int) -> None:

@@ -446,3 +446,27 @@ def test_rendering_without_its_package(tmp_path: Path) -> None:
     assert done.returncode == 1 and done.stdout == ""
     assert f"needs the package {missing}; 'python3 ui/start.py clips render" in done.stderr
     assert len(done.stderr.splitlines()) == 1
+
+
+@pytest.mark.parametrize("day", ["0001-01-01", "9999-12-31"])
+def test_a_day_at_the_end_of_the_calendar_is_refused(
+    day: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert cli.main(["review", str(tmp_path), "--text", "--today", day]) == 2
+    assert "too far from today" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("variable", "words"),
+    [("TURNPOST_DATA", ["stored"]), ("TURNPOST_CACHE", ["review", ".", "--text"])],
+)
+def test_a_folder_of_somebody_unknown_is_named(
+    variable: str,
+    words: list[str],
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    monkeypatch.setenv(variable, "~nobody-of-this-name/turnpost")
+    assert cli.main(words) == 2
+    said = capsys.readouterr().err
+    assert "~nobody-of-this-name" in said and variable in said

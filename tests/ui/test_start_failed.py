@@ -127,7 +127,9 @@ NO_SCREEN = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there is always a screen")
-@pytest.mark.parametrize("called", [[], ["demo"], ["review", "."], ["plan", "edit"]])
+@pytest.mark.parametrize(
+    "called", [[], ["demo"], ["demo", "--auto"], ["review", "."], ["plan", "edit"]]
+)
 def test_without_a_screen_it_is_said_in_one_line(called: list[str], tmp_path: Path) -> None:
     """Qt by itself ends with a signal, and advises to install the program anew."""
     env = {k: v for k, v in os.environ.items() if k not in NO_SCREEN}

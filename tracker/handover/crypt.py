@@ -5,6 +5,8 @@ The library is a binding of rage, an implementation of that format. No cipher is
 
 from __future__ import annotations
 
+import base64
+import re
 import unicodedata
 from collections.abc import Sequence
 
@@ -19,6 +21,12 @@ BEGINS = b"age-encryption.org/v1\n"
 ARMOUR_BEGINS = b"-----BEGIN AGE ENCRYPTED FILE-----"
 #: The library's word for "this was encrypted to somebody else".
 _NO_KEY = "No matching keys found"
+#: A key behind a passphrase names the work of opening it, as a power of two (scrypt).
+_WORK = re.compile(re.escape(BEGINS) + rb"-> scrypt \S{1,100} (\d{1,3})\n")
+#: With 20 it takes a gigabyte of memory, and each more twice as much. The library makes keys with
+#: what takes it a second, 17 or 18 (own choice).
+MOST_WORK = 20
+_TOO_LONG = "to open it would take this computer too long; use the computer it was made on"
 
 
 class WrongKeyError(InputError):
@@ -141,6 +149,8 @@ def _composed(passphrase: str) -> str:
 
 
 def _unlock(locked: bytes, passphrase: str) -> str:
+    if _work_of(locked) > MOST_WORK:
+        raise InputError(_TOO_LONG)
     try:
         text = bytes(pyrage.passphrase.decrypt(locked, passphrase)).decode()
     except pyrage.DecryptError as error:
@@ -150,9 +160,7 @@ def _unlock(locked: bytes, passphrase: str) -> str:
                 "this is not the passphrase of the key; try again as often as you like"
             ) from error
         if "Excessive work" in str(error):
-            raise InputError(
-                "to open it would take this computer too long; use the computer it was made on"
-            ) from error
+            raise InputError(_TOO_LONG) from error
         raise InputError("it is no key with a passphrase, or a damaged one") from error
     except UnicodeDecodeError as error:
         raise InputError("it is no key with a passphrase") from error
@@ -161,6 +169,16 @@ def _unlock(locked: bytes, passphrase: str) -> str:
         raise InputError("it does not hold one key")
     public_of(lines[0])
     return lines[0]
+
+
+def _work_of(locked: bytes) -> int:
+    """The work that a key names, in letters for e-mail texts too; 0 where it names none."""
+    locked = locked.lstrip()
+    if locked.startswith(ARMOUR_BEGINS):
+        start = re.sub(rb"[^A-Za-z0-9+/]", b"", locked[len(ARMOUR_BEGINS) :][:400])
+        locked = base64.b64decode(start[: len(start) // 4 * 4])
+    work = _WORK.match(locked)
+    return 0 if work is None else int(work[1])
 
 
 def _identity(text: str) -> pyrage.x25519.Identity:

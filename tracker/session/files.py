@@ -195,13 +195,30 @@ def _take_name(whole: Path, path: Path) -> None:
 
 def data_folder() -> Path:
     """Where sessions and profiles are kept: ``TURNPOST_DATA``, or the user's data folder."""
-    named = os.environ.get("TURNPOST_DATA")
-    if named:
-        return Path(named).expanduser()
+    named = named_folder("TURNPOST_DATA")
+    if named is not None:
+        return named
     # Imported here: the check of a clip needs no data folder.
     from platformdirs import user_data_dir
 
     return Path(user_data_dir("turnpost", appauthor=False))
+
+
+def named_folder(variable: str) -> Path | None:
+    """The folder that a variable of the environment names, if it names one.
+
+    Raises
+    ------
+    InputError
+        If it lies in the home of somebody who is not known here.
+    """
+    named = os.environ.get(variable)
+    try:
+        return Path(named).expanduser() if named else None
+    except RuntimeError as error:
+        raise InputError(
+            f"{named}: nobody of this name is known; name another folder in {variable}"
+        ) from error
 
 
 def session_folder(session_id: str, data: Path | None = None) -> Path:

@@ -140,6 +140,7 @@ class FileJournal(Closing):
         self._dropped = False
         self._entered = False
         self._closed = False
+        self._let_go = False
         self._handle: int | None = None
         try:
             self._handle = _opened(path)
@@ -174,13 +175,20 @@ class FileJournal(Closing):
         self._thread.join(timeout_s)
         if self._thread.is_alive():
             self._fault = "the disk does not answer"
-        elif self._fault:
+        elif self._fault and not self._let_go:
             self._write()
 
     def close(self, timeout_s: float = 5.0) -> None:
-        """Finish, and let the file go."""
+        """Finish, and let the file go: nothing is written any more, however often this is called.
+
+        Else what the disk did not take would make a new file once it has room, although all was
+        saved elsewhere.
+        """
         self.finish(timeout_s)
-        if self._handle is not None and not self._thread.is_alive():
+        if self._thread.is_alive():
+            return
+        self._let_go = True
+        if self._handle is not None:
             os.close(self._handle)
             self._handle = None
 

@@ -77,7 +77,8 @@ def session_record(content: JournalContent) -> SessionRecord:
     samples = [s for r in content.of("sample") if (s := sample_of(r, columns)) is not None]
     samples.sort(key=lambda s: s.time_s)
     end_s = _end_s(content, samples)
-    begun = _begun(content)
+    # In a damaged journal lines may have changed places, or come twice.
+    begun = sorted(_begun(content), key=lambda b: b[1].from_s)
     numbered = _cut(begun, end_s)
     about = _about(content)
     setups = tuple(u for r in content.of("setup") if (u := _setup(r)) is not None)
