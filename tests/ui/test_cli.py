@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import errno
 import importlib
 import os
 import subprocess
@@ -346,6 +347,28 @@ def test_the_doctor_tells_a_file_in_the_place_of_the_folder(
         found = doctor.data_folder()
         assert found.state == "bad" and "it is not there" not in found.what
         assert "it is a file" in found.what
+
+
+@pytest.mark.parametrize("number", [errno.EACCES, errno.ENAMETOOLONG])
+def test_the_doctor_tells_of_a_folder_that_can_not_be_looked_for(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path, number: int
+) -> None:
+    from ui.commands import doctor
+
+    named = tmp_path / ("a" * 300 if number == errno.ENAMETOOLONG else "closed")
+    monkeypatch.setenv("TURNPOST_DATA", str(named / "below"))
+    if number == errno.EACCES:
+        # By hand: root, as which tests may run, has the right to everything.
+        stat = Path.stat
+
+        def refuse(path: Path, **more: bool) -> os.stat_result:
+            if named in (path, path.parent):
+                raise PermissionError(number, os.strerror(number))
+            return stat(path, **more)
+
+        monkeypatch.setattr(Path, "stat", refuse)
+    found = doctor.data_folder()
+    assert found.state == "bad" and "can't be saved" in found.what
 
 
 @pytest.mark.parametrize(
