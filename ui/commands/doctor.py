@@ -319,7 +319,8 @@ def data_folder() -> Finding:
             pass
     except OSError as error:
         # The system says only that there is no such folder.
-        reason = "it is a file" if os.path.isfile(place) else system_reason(error)
+        is_file = os.path.isfile(place)  # noqa: PTH113 - Path's raises where it can't be looked at
+        reason = "it is a file" if is_file else system_reason(error)
         return Finding(
             "bad",
             f"sessions can't be saved in {named} ({reason})",
