@@ -78,6 +78,30 @@ def test_the_folder_of_notes_lets_colleagues_in_and_nobody_else(
     assert book.path.stat().st_mode & 0o777 == 0o600 | (made & 0o060)
 
 
+@pytest.mark.parametrize("member", [True, False])
+def test_the_rights_of_the_clinics_group_are_given_to_no_other(
+    tmp_path: Path, other_group: int, member: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is made has the group of whoever makes it, unless the folder hands its own down."""
+    clinic = tmp_path / "clinic"
+    clinic.mkdir()
+    os.chown(clinic, -1, other_group)
+    clinic.chmod(0o770)
+    if not member:
+
+        def refuse(*_: object) -> None:
+            raise PermissionError(1, "Operation not permitted")
+
+        monkeypatch.setattr(os, "chown", refuse)
+    book = NoteBook(clinic, "kim")
+    book.add("note", "s1", "one")
+    assert texts(book) == ["one"]
+    wanted = (other_group, 0o770, 0o660) if member else (os.getegid(), 0o700, 0o600)
+    folder, file = book.path.parent.stat(), book.path.stat()
+    assert folder.st_gid == file.st_gid == wanted[0]
+    assert (folder.st_mode & 0o777, file.st_mode & 0o777) == wanted[1:]
+
+
 def test_undo_goes_back_one_by_one_and_ends(tmp_path: Path) -> None:
     book = NoteBook(tmp_path, "kim")
     for session, text in (("s1", "a"), ("s2", "b"), ("s1", "c")):

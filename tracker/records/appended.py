@@ -16,7 +16,7 @@ from typing import Any
 
 from tracker.errors import RefusedError
 from tracker.inputs import TooLargeError, must_be_ordinary, read_bytes
-from tracker.session.files import make_folders
+from tracker.session.files import make_folders, rights_of_group
 from tracker.session.lock import BINARY
 
 #: Keeps a foreign file from filling the memory.
@@ -50,7 +50,7 @@ def append_line(path: Path, head: Line, line: Line) -> None:
         size = os.fstat(handle).st_size
         if size == 0 and os.name == "posix":
             # Colleagues read it too where the folder lets the group in, and nobody else.
-            os.fchmod(handle, 0o600 | (path.parent.stat().st_mode & 0o060))
+            os.fchmod(handle, 0o600 | (rights_of_group(handle, path.parent) & 0o060))
         text = json.dumps(line, ensure_ascii=False) + "\n"
         if size == 0 or not _has_head(path, head):
             text = json.dumps(head) + "\n" + text
@@ -67,15 +67,17 @@ def append_line(path: Path, head: Line, line: Line) -> None:
 
 
 def _make_folder(folder: Path) -> None:
-    """Make the folder, whatever is usual here for new ones: as open as that above it to the group.
+    """Make the folder, whatever is usual here for new ones: as open as that above it to its group.
 
-    Colleagues put their own files into it, and nobody else gets in.
+    Colleagues put their own files into it, and nobody else gets in; nor do they where who makes
+    it doesn't belong to that group.
     """
     if folder.is_dir():
         return
     make_folders(folder)
     if os.name == "posix":
-        folder.chmod(folder.stat().st_mode | (folder.parent.stat().st_mode & 0o070))
+        allowed = rights_of_group(folder, folder.parent)
+        folder.chmod(folder.stat().st_mode | allowed)
 
 
 def read_lines(

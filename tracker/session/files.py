@@ -125,6 +125,30 @@ def make_folders(path: Path) -> None:
         one.mkdir(mode=0o700, exist_ok=True)
 
 
+def rights_of_group(new: Path | int, folder: Path) -> int:
+    """What a folder lets its group do, for something new in it, which gets that group (Unix).
+
+    Without the folder's group the rights would be those of another: that of whoever makes it.
+    None are given where it can't get it, as who makes it doesn't belong to it.
+
+    Parameters
+    ----------
+    new
+        What was made in the folder: its place, or its handle.
+    folder
+        The folder.
+    """
+    there = folder.stat()
+    if _group_of(new) != there.st_gid:
+        with contextlib.suppress(OSError):
+            os.chown(new, -1, there.st_gid)
+    return there.st_mode & 0o070 if _group_of(new) == there.st_gid else 0
+
+
+def _group_of(what: Path | int) -> int:
+    return os.stat(what).st_gid  # noqa: PTH116 - it may be a handle
+
+
 def open_data_folder() -> Path:
     """The data folder, made if need be, and closed to others if it is this user's alone.
 
