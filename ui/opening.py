@@ -103,7 +103,7 @@ def _must_reach(display: str) -> None:
 def _remember_no_folders() -> None:
     """Keep Qt from writing down the folders that a file was chosen in, which may bear names.
 
-    Its dialog puts them into a file that all users may read and all Qt programs share, where
+    Its own dialog puts them into a file that all users may read and all Qt programs share, where
     nobody looks for them. Within a run it still knows the last one.
     """
     native, own = QSettings.Format.NativeFormat, QSettings.Scope.UserScope
