@@ -67,7 +67,7 @@ UNNAMED_COLUMNS = (
     *("wrist_right_x_mm", "wrist_right_y_mm", "wrist_left_x_mm", "wrist_left_y_mm"),
 )
 
-#: Issue 7: everything is on disk within a second; half of that leaves room for a slow disk.
+#: Own aim: everything is on disk within a second; half of that leaves room for a slow disk.
 SYNC_S = 0.5
 #: Bounds of what is read: a line, a whole file (four hours at 60 frames/s are 400 MB at most).
 MAX_LINE_BYTES = 1_000_000
