@@ -9,10 +9,11 @@ from pathlib import Path
 
 import pytest
 
+from tests.stored.made import MARK
 from tracker.errors import InputError, RunError
 from tracker.lens import Lens
 from ui import camera_file
-from ui.setup.lens_store import keep_lens, load_lens
+from ui.setup.lens_store import keep_lens, keep_mark, load_lens, load_mark
 
 ONE, OTHER = Lens(50.0, "paper", 1.0, 1.33), Lens(60.0, "paper", 1.0, 1.33)
 
@@ -32,6 +33,40 @@ def test_a_fault_of_the_disk_costs_no_lens(
     assert load_lens("aaaaaaaaaaaa") == ONE
     keep_lens("bbbbbbbbbbbb", OTHER)
     assert (load_lens("aaaaaaaaaaaa"), load_lens("bbbbbbbbbbbb")) == (ONE, OTHER)
+
+
+def test_a_fault_in_passing_costs_none_either(
+    private_data_folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Only the first reading fails: nothing may be taken from it for what is written."""
+    keep_lens("aaaaaaaaaaaa", ONE)
+    real, faults = camera_file.read_bytes, [OSError(errno.EIO, os.strerror(errno.EIO))]
+
+    def refused_once(path: Path, most: int) -> bytes:
+        if faults:
+            raise faults.pop()
+        return real(path, most)
+
+    with monkeypatch.context() as patched:
+        patched.setattr(camera_file, "read_bytes", refused_once)
+        with pytest.raises(RunError, match="the disk has a fault"):
+            keep_lens("bbbbbbbbbbbb", OTHER)
+    assert load_lens("aaaaaaaaaaaa") == ONE
+
+
+def test_what_can_not_be_looked_at_does_not_count_as_deleted(
+    private_data_folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    keep_mark("k", MARK)
+
+    def refused(path: Path, most: int) -> bytes:
+        raise OSError(errno.EIO, os.strerror(errno.EIO))
+
+    with monkeypatch.context() as patched:
+        patched.setattr(camera_file, "read_bytes", refused)
+        with pytest.raises(RunError, match="the disk has a fault"):
+            keep_mark("k", None)
+    assert load_mark("k") == MARK
 
 
 def test_the_file_of_a_newer_version_stays_as_it_is(private_data_folder: Path) -> None:

@@ -9,7 +9,7 @@ from typing import Any
 
 from calibration.mark import MarkFound
 from tracker.lens import DEFAULT_LENS, LEAST_DEG, MOST_DEG, SOURCES, Lens
-from ui.camera_file import load_section, save_section
+from ui.camera_file import keep_entry, load_section
 
 LENSES, MARKS = "lenses", "marks"
 
@@ -29,7 +29,7 @@ def load_lens(key: str) -> Lens:
 
 def keep_lens(key: str, lens: Lens) -> None:
     """Keep a camera's lens; the usual one is kept by forgetting."""
-    _keep(LENSES, key, None if lens.source == "default" else asdict(lens))
+    keep_entry(LENSES, key, None if lens.source == "default" else asdict(lens))
 
 
 def load_mark(key: str) -> MarkFound | None:
@@ -45,15 +45,7 @@ def load_mark(key: str) -> MarkFound | None:
 
 def keep_mark(key: str, found: MarkFound | None) -> None:
     """Keep what a check showed, or forget it."""
-    _keep(MARKS, key, None if found is None else asdict(found))
-
-
-def _keep(section: str, key: str, value: dict[str, Any] | None) -> None:
-    known = load_section(section)
-    if value is None and key not in known:
-        return
-    known.pop(key, None)
-    save_section(section, known if value is None else {**known, key: value})
+    keep_entry(MARKS, key, None if found is None else asdict(found))
 
 
 def _lens(entry: Any) -> Lens:
