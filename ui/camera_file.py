@@ -16,9 +16,16 @@ FORMAT, FORMAT_VERSION = "turnpost-cameras", 1
 MAX_FILE_BYTES = 1_000_000
 
 
-def load_section(section: str) -> dict[str, Any]:
-    """What a section holds, by key; nothing where the file is missing or damaged."""
-    return _section(_read(), section)
+def load_section(section: str, *, newer: bool = True) -> dict[str, Any]:
+    """What a section holds, by key; nothing where the file is missing or damaged.
+
+    Without ``newer`` nothing either where a newer version has written it: entries that this one
+    could not take away would still count.
+    """
+    content = _read()
+    if not newer and _is_newer(content.get("format_version")):
+        return {}
+    return _section(content, section)
 
 
 def keep_entry(section: str, key: str, value: Any) -> None:

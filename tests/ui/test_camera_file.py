@@ -5,14 +5,17 @@ from __future__ import annotations
 import errno
 import json
 import os
+from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 import pytest
 
+from tests.stored import made
 from tests.stored.made import MARK
 from tracker.errors import InputError, RunError
 from tracker.lens import Lens
-from ui import camera_file
+from ui import camera_file, wiring
 from ui.setup.lens_store import keep_lens, keep_mark, load_lens, load_mark
 
 ONE, OTHER = Lens(50.0, "paper", 1.0, 1.33), Lens(60.0, "paper", 1.0, 1.33)
@@ -77,6 +80,26 @@ def test_the_file_of_a_newer_version_stays_as_it_is(private_data_folder: Path) -
     with pytest.raises(InputError, match="newer version"):
         keep_lens("bbbbbbbbbbbb", OTHER)
     assert path.read_text() == newer
+
+
+def test_a_mark_that_this_version_can_not_forget_does_not_count(private_data_folder: Path) -> None:
+    keep_mark("k", MARK)
+    keep_lens("aaaaaaaaaaaa", ONE)
+    path = private_data_folder / camera_file.FILE
+    path.write_text(json.dumps(json.loads(path.read_text()) | {"format_version": 9}))
+    with pytest.raises(InputError, match="newer version"):
+        keep_mark("k", None)
+    assert load_mark("k") is None and load_lens("aaaaaaaaaaaa") == ONE
+
+
+def test_a_mark_of_a_day_before_the_profile_was_for_another(private_data_folder: Path) -> None:
+    wiring.keep_mark_of(made.CAMERA, "none", made.MARK)
+    assert wiring.mark_of(made.CAMERA, "none") == made.MARK
+    wiring.keep_profile(made.nobody(), made.CAMERA, "none")
+    assert wiring.mark_of(made.CAMERA, "none") is None
+    today = replace(made.MARK, made_on=date.today().isoformat())
+    wiring.keep_mark_of(made.CAMERA, "none", today)
+    assert wiring.mark_of(made.CAMERA, "none") == today
 
 
 def test_a_damaged_file_keeps_nothing_from_being_written(private_data_folder: Path) -> None:

@@ -33,9 +33,12 @@ def keep_lens(key: str, lens: Lens) -> None:
 
 
 def load_mark(key: str) -> MarkFound | None:
-    """What the check by a mark showed for a kept set-up; None without, or if it is damaged."""
+    """What the check by a mark showed for a kept set-up; None without, or if it is damaged.
+
+    Nor is there one in the file of a newer version: it could not be forgotten with its set-up.
+    """
     try:
-        entry = load_section(MARKS)[key]
+        entry = load_section(MARKS, newer=False)[key]
         values = {k: float(v) for k, v in entry.items() if k != "made_on"}
         found = MarkFound(**values, made_on=str(entry["made_on"]))
     except (AttributeError, TypeError, KeyError, ValueError, OverflowError):
