@@ -16,28 +16,44 @@ FORMAT, FORMAT_VERSION = "turnpost-cameras", 1
 MAX_FILE_BYTES = 1_000_000
 
 
-def load_section(section: str) -> dict[str, Any]:
-    """What a section holds, by key; nothing where the file is missing or damaged."""
-    found = _read().get(section)
-    return dict(found) if isinstance(found, dict) else {}
+def load_section(section: str, *, newer: bool = True) -> dict[str, Any]:
+    """What a section holds, by key; nothing where the file is missing or damaged.
+
+    Without ``newer`` nothing either where a newer version has written it: entries that this one
+    could not take away would still count.
+    """
+    content = _read()
+    if not newer and _is_newer(content.get("format_version")):
+        return {}
+    return _section(content, section)
 
 
-def save_section(section: str, values: dict[str, Any]) -> None:
-    """Write a section anew; the others stay.
+def keep_entry(section: str, key: str, value: Any) -> None:
+    """Write one entry of a section, or take it away (None); all else stays.
 
     Raises
     ------
     InputError, RunError
-        If the file can't be written; or can't be read now, or is of a newer version: the other
-        sections would be lost with it.
+        If the file can't be written; or can't be read now, or is of a newer version: all else
+        would be lost with it.
     """
-    content = _read(strict=True) | {
+    content = _read(strict=True)
+    known = _section(content, section)
+    if value is None and key not in known:
+        return
+    known.pop(key, None)
+    content |= {
         "format": FORMAT,
         "format_version": FORMAT_VERSION,
-        section: values,
+        section: known if value is None else {**known, key: value},
     }
     make_private_folder(data_folder())
     write_atomically(_path(), json.dumps(content, indent=1).encode())
+
+
+def _section(content: dict[str, Any], section: str) -> dict[str, Any]:
+    found = content.get(section)
+    return dict(found) if isinstance(found, dict) else {}
 
 
 def _path() -> Path:

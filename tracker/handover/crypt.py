@@ -12,7 +12,7 @@ from collections.abc import Sequence
 
 import pyrage
 
-from tracker.errors import InputError
+from tracker.errors import InputError, RunError
 
 #: How a file of the format begins, whatever its version.
 _FAMILY = b"age-encryption.org/"
@@ -23,9 +23,13 @@ ARMOUR_BEGINS = b"-----BEGIN AGE ENCRYPTED FILE-----"
 _NO_KEY = "No matching keys found"
 #: A key behind a passphrase names the work of opening it, as a power of two (scrypt).
 _WORK = re.compile(re.escape(BEGINS) + rb"-> scrypt \S{1,100} (\d{1,3})\n")
-#: With 20 it takes a gigabyte of memory, and each more twice as much. The library makes keys with
-#: what takes it a second, 17 or 18 (own choice).
-MOST_WORK = 20
+#: scrypt takes 128 * r * N bytes (RFC 7914), with the format's r = 8 and N = 2 to the power of the
+#: work: 2 GiB for 21, 4 GiB for 22, all that a small laptop has (own choice). The library makes
+#: keys with what takes it a second: 17 to 19 were seen, a faster computer takes more.
+MOST_WORK = 21
+#: How often a key is made anew whose work is too much: the library measures it each time (own
+#: choice).
+_TRIES = 3
 _TOO_LONG = "to open it would take this computer too long; use the computer it was made on"
 
 
@@ -114,9 +118,16 @@ def lock(identity: str, passphrase: str) -> bytes:
     ------
     InputError
         If the passphrase can't be written as text.
+    RunError
+        If this computer makes only keys that :func:`unlock` would refuse.
     """
     text = f"# public key: {public_of(identity)}\n{identity}\n"
-    return bytes(pyrage.passphrase.encrypt(text.encode(), _composed(passphrase)))
+    composed = _composed(passphrase)
+    for _ in range(_TRIES):
+        locked = bytes(pyrage.passphrase.encrypt(text.encode(), composed))
+        if _work_of(locked) <= MOST_WORK:
+            return locked
+    raise RunError("the key would take too much memory to be opened; make it on another computer")
 
 
 def unlock(locked: bytes, passphrase: str) -> str:

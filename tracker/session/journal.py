@@ -79,6 +79,9 @@ BUFFER_BYTES = 1 << 20
 #: Records that wait at most for a disk that doesn't take them: more than an hour at
 #: 60 frames/s, some 60 MB.
 MAX_WAITING = 250_000
+#: Lines that are never written twice: one more that equals an earlier one is a copy that some
+#: damage has made. An answer may be given again.
+_ONCE = tuple(f'{{"kind":"{kind}"'.encode() for kind in ("step", "turn", "setup", "mark"))
 #: What the rest makes no sense without.
 _HEAD_KINDS = frozenset({"session", "step"})
 
@@ -361,7 +364,7 @@ class JournalContent:
 
 
 def read_journal(path: Path, *, without: str = "") -> JournalContent:
-    """Read a journal, passing over what is damaged, its first line too.
+    """Read a journal, passing over what is damaged, its first line too, and copies of lines.
 
     Parameters
     ----------
@@ -412,9 +415,12 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
 
 def _records(file: Any, without: str) -> Iterator[Record | None]:
     unwanted = f'{{"kind":"{without}"'.encode()
+    seen: set[bytes] = set()
     while line := file.readline(MAX_LINE_BYTES + 1):
-        if not line.strip() or line.startswith(unwanted):
+        if not line.strip() or line.startswith(unwanted) or line in seen:
             continue
+        if line.startswith(_ONCE):
+            seen.add(line)
         yield decode(line) if len(line) <= MAX_LINE_BYTES else None
 
 
