@@ -17,7 +17,8 @@ from tracker.errors import InputError
 from tracker.sample import Sample
 
 #: The turn must be larger than what a nose is pointed by, and within what is measured to
-#: the full accuracy (head yaw within 40 degrees, issue 3; the least is this project's own choice).
+#: the full accuracy (head yaw within 40 degrees, this project's own aim; the least is its own
+#: choice).
 LEAST_DEG, MOST_DEG = 8.0, 40.0
 #: Each of the two lengths as measured with a tape (common practice).
 TAPE_MM = 10.0

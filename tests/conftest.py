@@ -144,6 +144,19 @@ def private_data_folder(tmp_path: Path) -> Iterator[Path]:
         yield folder
 
 
+@pytest.fixture
+def other_group() -> int:
+    """A group that new files don't have by themselves, and that they may be given here."""
+    if os.name != "posix":
+        pytest.skip("groups are those of Unix")
+    own = os.getegid()
+    # Root may give any; this one stands for none that is known here.
+    groups = [own + 54_321] if os.geteuid() == 0 else [g for g in os.getgroups() if g != own]
+    if not groups:
+        pytest.skip("this account belongs to one group alone")
+    return groups[0]
+
+
 @pytest.fixture(scope="session")
 def small_clinic(tmp_path_factory: pytest.TempPathFactory, request: pytest.FixtureRequest) -> Path:
     """The invented clinic, a few days of it, made once in a run. Never write into it."""

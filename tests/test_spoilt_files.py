@@ -6,6 +6,7 @@ Nothing may take longer than a second of processor time or grow by 200 MB.
 
 from __future__ import annotations
 
+import contextlib
 import json
 import random
 import resource
@@ -23,7 +24,7 @@ from sample_clips.scenario import ScenarioError, load_scenario
 from tests.handover.made import pair, patient, plan_with
 from tests.session.synthetic import steps, turns_samples
 from tests.spoiling import spoilt
-from tracker.errors import InputError
+from tracker.errors import InputError, RunError
 from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.openness import LidRange
 from tracker.eyes.regression import Ridge
@@ -38,11 +39,13 @@ from tracker.plan.starter import starter_plan
 from tracker.practice.history import load_history
 from tracker.practice.scripted import load_answers
 from tracker.profile import Profile, RestFrame
+from tracker.records.notes import NoteBook
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
 from tracker.session.journal import FileJournal, read_journal
 from tracker.session.live import SessionInfo
 from tracker.session.projections import session_record
+from tracker.session.saving import save_stage_log
 from tracker.session.stage import load_stage_log, stage_path_of
 from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary, save_summary
@@ -57,9 +60,20 @@ Case = tuple[bytes, Read]
 
 
 def journal_told(path: Path) -> None:
-    """A journal as it is recovered: read, projected, summed up, written as a summary."""
+    """A journal as it is recovered: read, projected, summed up, written as what is made of it."""
     record = session_record(read_journal(path))
+    save_stage_log(path.with_name("stage.json"), record)
     save_summary(path.with_name("told.json"), summarise(record))
+
+
+def noted(path: Path) -> None:
+    """A file of notes: one more is read again, or was refused."""
+    book = NoteBook(path.parent, "kim")
+    book.folder.mkdir(exist_ok=True)
+    path.replace(book.path)
+    with contextlib.suppress(RunError):
+        added = book.add("note", "s9", "one more").id
+        assert added in {n.id for n in book.notes()}
 
 
 def judged_trace(path: Path) -> None:
@@ -143,6 +157,7 @@ def cases(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Case]:
         "stage log": (stage_path_of(clip).read_bytes(), load_stage_log),
         "scenario": (json.dumps({"name": "a", "movement": {"kind": "nods"}}).encode(), scenario),
         "cameras": (json.dumps(cameras).encode(), kept_cameras),
+        "notes": (notes_of(folder), noted),
     }
     files = {
         "summary": ("s.json", load_summary),
@@ -155,6 +170,15 @@ def cases(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Case]:
         "record of sending": (f"data/{RECORD}", record_of_sending),
     }
     return texts | {k: ((folder / n).read_bytes(), read) for k, (n, read) in files.items()}
+
+
+def notes_of(folder: Path) -> bytes:
+    """A therapist's notes, one of them withdrawn."""
+    book = NoteBook(folder, "kim")
+    for k in range(3):
+        book.add("note", f"s{k}", f"Note {k}.")
+    book.undo()
+    return book.path.read_bytes()
 
 
 def scenario(path: Path) -> object:
@@ -172,8 +196,8 @@ def kept_cameras(path: Path) -> None:
     load_mark("a")
 
 
-KINDS = ("plan", "answers", "stage log", "scenario", "cameras", "summary", "history", "trace",
-         "journal", "profile", "hand-over", "encrypted hand-over",
+KINDS = ("plan", "answers", "stage log", "scenario", "cameras", "notes", "summary", "history",
+         "trace", "journal", "profile", "hand-over", "encrypted hand-over",
          "record of sending")  # fmt: skip
 
 

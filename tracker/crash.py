@@ -13,7 +13,10 @@ MOST_BYTES = 1
 def leave_no_image() -> None:
     """Have the system keep nothing of this process, and of those it starts, if it crashes.
 
-    Where the system has no such limit (Windows), nothing is done.
+    Where the system has no such limit (Windows), nothing is done. Where its hard limit is 0 it
+    can't be raised to :data:`MOST_BYTES`: no file is left, but Linux may hand a crash to a program
+    of the system. (To call the process undumpable would stop that, too, but may keep the
+    desktop's portals from seeing who asks them for a dialog; that was not tried.)
     """
     try:
         resource = importlib.import_module("resource")

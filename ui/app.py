@@ -263,8 +263,9 @@ class Window(QWidget):
     def refresh(self) -> None:
         """Draw what has changed."""
         director = self.director
-        clip = director.clip is not None
-        key = "clip_on" if clip else "camera_on" if director.camera_on else "camera_off"
+        without = "clip_on" if director.clip is not None else "camera_off"
+        # Beside a clip, too: a camera that is being let go may still see.
+        key = "camera_on" if director.camera_on else without
         if self.header.mark.text != words.say(key):
             self.header.mark.show_state(key)
             self.header.make_room()

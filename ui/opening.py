@@ -31,7 +31,13 @@ PICTURES = Path(__file__).parent / "pictures"
 
 
 def make_app() -> QApplication:
-    """Qt's application with our name and icon."""
+    """Qt's application with our name and icon.
+
+    Raises
+    ------
+    RunError
+        If no window can be opened: Qt would end the program by a crash.
+    """
     keep_constants_alive()
     _remember_no_folders()
     app = QApplication.instance()
@@ -49,18 +55,27 @@ def make_app() -> QApplication:
 def _must_show_windows() -> None:
     """Say what is missing where Qt would end the program at once, with advice that leads astray.
 
+    Asked of X on Linux alone: whether Wayland, or another platform that is named, shows windows
+    is left to Qt.
+
     Raises
     ------
     RunError
         If no window can be opened.
     """
-    if sys.platform != "linux" or os.environ.get("QT_QPA_PLATFORM"):
+    platform = os.environ.get("QT_QPA_PLATFORM", "").partition(":")[0]
+    if sys.platform != "linux" or platform not in ("", "xcb"):
         return
-    if not has_screen():
+    display = os.environ.get("DISPLAY")
+    if not display and (platform or not has_screen()):
         raise RunError("there is no screen to open a window on; start from a desktop")
-    plugin = Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms" / "libqxcb.so"
-    # Where there is Wayland another plugin may do.
-    if os.environ.get("WAYLAND_DISPLAY") or not plugin.exists():
+    if display and (platform or not os.environ.get("WAYLAND_DISPLAY")):
+        _must_load(Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms" / "libqxcb.so")
+        _must_reach(display)
+
+
+def _must_load(plugin: Path) -> None:
+    if not plugin.exists():
         return
     try:
         ctypes.CDLL(str(plugin))
@@ -69,10 +84,26 @@ def _must_show_windows() -> None:
         raise RunError(f"{why}; 'turnpost doctor' says what to do") from error
 
 
+def _must_reach(display: str) -> None:
+    """Whether a screen of X answers, in the way in which Qt asks for it."""
+    try:
+        xcb = ctypes.CDLL("libxcb.so.1")
+    except OSError:
+        # Qt has one of its own, then.
+        return
+    xcb.xcb_connect.restype = ctypes.c_void_p
+    screen = ctypes.c_void_p(xcb.xcb_connect(os.fsencode(display), None))
+    failed = xcb.xcb_connection_has_error(screen)
+    xcb.xcb_disconnect(screen)
+    if failed:
+        why = f"no window can be opened: the screen {display} can't be reached"
+        raise RunError(f"{why}; start from a desktop")
+
+
 def _remember_no_folders() -> None:
     """Keep Qt from writing down the folders that a file was chosen in, which may bear names.
 
-    Its dialog puts them into a file that all users may read and all Qt programs share, where
+    Its own dialog puts them into a file that all users may read and all Qt programs share, where
     nobody looks for them. Within a run it still knows the last one.
     """
     native, own = QSettings.Format.NativeFormat, QSettings.Scope.UserScope

@@ -16,6 +16,7 @@ from typing import Any
 from PySide6.QtCore import QByteArray, QSettings
 
 from ui.geometry import PX_MM_RANGE
+from ui.settings_file import make_harmless
 from ui.theme import TEXT_STEPS
 
 #: Size of the target against half a degree of detail, in percent.
@@ -69,6 +70,7 @@ class Settings:
     """Settings in one small file; a value that makes no sense reads as its default."""
 
     def __init__(self, path: Path) -> None:
+        make_harmless(path)
         _keep_private(path)
         self._store = _Store(path)
 

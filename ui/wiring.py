@@ -347,7 +347,13 @@ def _profile_path(camera: CameraChoice, worn: str) -> Path:
 
 def mark_of(camera: CameraChoice, worn: str) -> MarkFound | None:
     """What a mark on the wall showed for the kept profile."""
-    return load_mark(_profile_path(camera, worn).stem)
+    from calibration.profile_file import about_profile
+
+    path = _profile_path(camera, worn)
+    found = load_mark(path.stem)
+    # One of an earlier day was for the profile before: it could not be forgotten then.
+    old = found is not None and found.made_on < str(about_profile(path).get("made_at", ""))[:10]
+    return None if old else found
 
 
 def keep_mark_of(camera: CameraChoice, worn: str, found: MarkFound | None) -> None:

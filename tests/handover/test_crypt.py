@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import base64
+import textwrap
+
 import pyrage
 import pytest
 from hypothesis import given
@@ -9,7 +12,7 @@ from hypothesis import strategies as st
 
 from tests.handover import reference
 from tests.handover.made import pair
-from tracker.errors import InputError
+from tracker.errors import InputError, RunError
 from tracker.handover import crypt
 from tracker.handover.crypt import WrongKeyError, WrongPassphraseError
 
@@ -120,6 +123,34 @@ def test_a_key_that_asks_for_too_much_work_holds_nobody_up() -> None:
     with pytest.raises(InputError, match="too long"):
         crypt.unlock(asks, "three plain words")
     assert crypt.unlock(reference.lock_quickly(pair()[0], "abc"), "abc") == pair()[0]
+
+
+@pytest.mark.parametrize("armoured", [False, True])
+def test_nor_one_that_asks_for_more_memory_than_a_laptop_has(
+    armoured: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The library would take four gigabytes for this one."""
+    monkeypatch.setattr(
+        crypt.pyrage.passphrase, "decrypt", lambda *_: pytest.fail("it was tried all the same")
+    )
+    asks = reference.lock_quickly(pair()[0], "abc").replace(b" 10\n", b" 22\n", 1)
+    assert b" 22\n" in asks
+    if armoured:
+        body = "\n".join(textwrap.wrap(base64.b64encode(asks).decode(), 64)).encode()
+        asks = crypt.ARMOUR_BEGINS + b"\n" + body + b"\n-----END AGE ENCRYPTED FILE-----\n"
+    with pytest.raises(InputError, match="too long"):
+        crypt.unlock(asks, "abc")
+
+
+def test_no_key_is_made_that_would_be_refused(monkeypatch: pytest.MonkeyPatch) -> None:
+    good = reference.lock_quickly(pair()[0], "abc")
+    heavy = good.replace(b" 10\n", b" 22\n", 1)
+    made = [heavy, good]
+    monkeypatch.setattr(crypt.pyrage.passphrase, "encrypt", lambda *_: made.pop(0))
+    assert crypt.lock(pair()[0], "abc") == good
+    monkeypatch.setattr(crypt.pyrage.passphrase, "encrypt", lambda *_: heavy)
+    with pytest.raises(RunError, match="another computer"):
+        crypt.lock(pair()[0], "abc")
 
 
 def test_an_accent_opens_a_key_however_a_keyboard_writes_it() -> None:

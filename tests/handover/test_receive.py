@@ -296,6 +296,25 @@ def test_colleagues_may_read_as_far_as_the_folder_lets_them(
     assert got.folder.stat().st_mode & 0o777 == mode & 0o770
 
 
+@pytest.mark.parametrize("member", [True, False])
+def test_what_the_clinics_group_may_no_other_may(
+    file: Path, clinic: Path, other_group: int, member: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    os.chown(clinic, -1, other_group)
+    clinic.chmod(0o770)
+    if not member:
+
+        def refuse(*_: object) -> None:
+            raise PermissionError(1, "Operation not permitted")
+
+        monkeypatch.setattr(os, "chown", refuse)
+    got = receive(file, clinic, SECRETS)
+    assert got.folder is not None
+    found = [p.stat() for p in (got.folder, *got.folder.rglob("*"))]
+    assert {s.st_gid for s in found} == {other_group if member else os.getegid()}
+    assert {s.st_mode & 0o070 for s in found} == ({0o070, 0o060} if member else {0})
+
+
 def test_a_colleague_who_was_faster_leaves_no_double(
     file: Path, clinic: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -345,3 +345,16 @@ def test_a_damaged_record_means_that_all_goes_out_once_more(
     assert len(offer_of(plan).new) == 3
     hand_over(plan, folders, tmp_path / "two")
     assert offer_of(plan).new == ()
+
+
+def test_the_record_of_a_newer_version_stays_as_it_is(tmp_path: Path) -> None:
+    plan = plan_with(plain=True)
+    sent.remember(plan, ["20261120-090000-ab00"], tmp_path)
+    path = tmp_path / sent.RECORD
+    newer = json.dumps(json.loads(path.read_text()) | {"format_version": 9, "more": {}})
+    path.write_text(newer)
+    assert sent.record(tmp_path)
+    sent.remember(plan, ["20261121-090000-ab00"], tmp_path)
+    with pytest.raises(InputError, match="newer version"):
+        sent.forget(["20261120-090000-ab00"], tmp_path)
+    assert path.read_text() == newer

@@ -12,6 +12,7 @@ from tests.plan.examples import TEXT
 from tests.records.test_folder import age, write
 from tracker.errors import InputError
 from tracker.handover import container
+from tracker.records import index as index_module
 from tracker.records.index import Records, cache_folder, index_path, read_folder
 
 
@@ -109,9 +110,26 @@ def test_single_rows_that_do_not_fit_are_read_again(folder: Path) -> None:
     del data["files"]["s1/summary.json"][3][4]
     data["files"]["s2/summary.json"][2] = "something"
     data["files"]["s3/summary.json"] = []
-    index_path(folder).write_text(json.dumps(data))
+    del data["crc32"]
+    index_path(folder).write_bytes(index_module._summed(json.dumps(data).encode()))
     found = read_folder(folder)
     assert found.read == 3 and found.rows == good.rows
+
+
+def test_a_figure_that_the_disk_has_changed_is_read_again(folder: Path) -> None:
+    good = read_folder(folder)
+    content = index_path(folder).read_bytes()
+    at = content.index(b"amplitude_deg")
+    for k in range(at, at + 400):
+        if content[k : k + 1].isdigit():
+            index_path(folder).write_bytes(
+                content[:k] + b"%d" % (9 - content[k] % 10) + content[k + 1 :]
+            )
+            found = read_folder(folder)
+            assert found.read == 4 and found.rows == good.rows
+            break
+    else:
+        pytest.fail("there is no figure to change")
 
 
 def test_the_index_of_another_folder_is_not_taken(folder: Path, tmp_path: Path) -> None:
@@ -279,8 +297,6 @@ def test_a_folder_that_can_not_be_looked_into_is_refused(
 def test_a_folder_that_goes_away_while_it_is_read_keeps_its_index(
     folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from tracker.records import index as index_module
-
     read_folder(folder)
     kept = index_path(folder).read_bytes()
 
@@ -305,8 +321,6 @@ def test_what_was_known_of_later_files_is_kept_when_reading_is_stopped(folder: P
 def test_a_plan_that_was_spoilt_since_is_said(
     folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from tracker.records import index as index_module
-
     (folder / "plan.json").write_text(TEXT)
     age(folder / "plan.json")
     assert [path for path, _ in read_folder(folder).plans] == ["plan.json"]

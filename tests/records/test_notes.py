@@ -78,6 +78,30 @@ def test_the_folder_of_notes_lets_colleagues_in_and_nobody_else(
     assert book.path.stat().st_mode & 0o777 == 0o600 | (made & 0o060)
 
 
+@pytest.mark.parametrize("member", [True, False])
+def test_the_rights_of_the_clinics_group_are_given_to_no_other(
+    tmp_path: Path, other_group: int, member: bool, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What is made has the group of whoever makes it, unless the folder hands its own down."""
+    clinic = tmp_path / "clinic"
+    clinic.mkdir()
+    os.chown(clinic, -1, other_group)
+    clinic.chmod(0o770)
+    if not member:
+
+        def refuse(*_: object) -> None:
+            raise PermissionError(1, "Operation not permitted")
+
+        monkeypatch.setattr(os, "chown", refuse)
+    book = NoteBook(clinic, "kim")
+    book.add("note", "s1", "one")
+    assert texts(book) == ["one"]
+    wanted = (other_group, 0o770, 0o660) if member else (os.getegid(), 0o700, 0o600)
+    folder, file = book.path.parent.stat(), book.path.stat()
+    assert folder.st_gid == file.st_gid == wanted[0]
+    assert (folder.st_mode & 0o777, file.st_mode & 0o777) == wanted[1:]
+
+
 def test_undo_goes_back_one_by_one_and_ends(tmp_path: Path) -> None:
     book = NoteBook(tmp_path, "kim")
     for session, text in (("s1", "a"), ("s2", "b"), ("s1", "c")):
@@ -152,6 +176,38 @@ def test_a_line_that_was_cut_off_takes_nothing_with_it(tmp_path: Path) -> None:
         file.write(b'{"id": "half')
     book.add("note", "s1", "two")
     assert texts(book) == ["one", "two"]
+
+
+def test_a_damaged_head_hides_no_note_once_another_is_added(tmp_path: Path) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    content = book.path.read_bytes()
+    book.path.write_bytes(content.replace(b'"format_version"', b'"format_verzion"', 1))
+    book.add("note", "s1", "two")
+    assert texts(book) == ["one", "two"]
+
+
+def test_the_notes_of_a_newer_version_stay_as_they_are(tmp_path: Path) -> None:
+    """Nobody of this version would ever see what was added there."""
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    newer = book.path.read_bytes().replace(b'"format_version": 1', b'"format_version": 9', 1)
+    book.path.write_bytes(newer)
+    with pytest.raises(RunError, match=r"not saved \(a newer version of this program wrote it"):
+        book.add("note", "s1", "two")
+    assert book.path.read_bytes() == newer
+
+
+def test_no_note_goes_where_it_could_not_be_read_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    book = NoteBook(tmp_path, "kim")
+    book.add("note", "s1", "one")
+    before = book.path.read_bytes()
+    monkeypatch.setattr("tracker.records.appended.MAX_FILE_BYTES", len(before) + 20)
+    with pytest.raises(RunError, match=r"not saved \(it is too large"):
+        book.add("note", "s1", "two")
+    assert book.path.read_bytes() == before and texts(book) == ["one"]
 
 
 def test_copies_of_a_synced_folder_are_read_once(tmp_path: Path) -> None:

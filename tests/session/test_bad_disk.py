@@ -22,6 +22,7 @@ from tracker.session.engine import Engine
 from tracker.session.files import write_atomically
 from tracker.session.journal import FileJournal, read_journal
 from tracker.session.live import SessionInfo
+from tracker.session.recovery import interrupted_sessions
 from tracker.session.saving import JOURNAL_NAME, MOVED_NAME, save_session
 from ui.wiring import Recording
 
@@ -298,6 +299,25 @@ def test_room_for_the_journal_but_not_for_the_files(
     # The first journal is kept, but is not offered as one that broke off.
     assert [p.name for p in recording.folder.iterdir()] == [MOVED_NAME]
     assert read_journal(recording.folder / MOVED_NAME).ended == "finished"
+
+
+def test_what_was_saved_elsewhere_is_not_written_once_more_when_there_is_room(
+    tmp_path: Path, private_data_folder: Path, disk: Disk
+) -> None:
+    """The window lets a session go that it still shows, long after it was saved."""
+    recording = Recording({})
+    feed_recording(recording, until_s=10.0)
+    until(lambda: (recording.folder / JOURNAL_NAME).stat().st_size > 1000)
+    disk.takes, disk.error = 17, errno.ENOSPC
+    feed_recording(recording, from_s=10.0)
+    with pytest.raises(RunError, match="the disk is full"):
+        recording.save()
+    saved = recording.save(tmp_path / "other")
+    assert saved.summary["exercises"][0]["done"]["repetitions"] == 10
+    disk.error = 0
+    recording.close()
+    assert [p.name for p in recording.folder.iterdir()] == [MOVED_NAME]
+    assert interrupted_sessions(private_data_folder) == []
 
 
 def test_too_much_to_keep_is_counted_as_lost(

@@ -362,3 +362,22 @@ def test_a_time_with_few_pictures_is_not_hidden_by_one_with_many(
     ]
     found = [f.reason for f in flags_of(samples, 1.0, ()) if f.flag == "low_frame_rate"]
     assert found == said
+
+
+@pytest.mark.parametrize("back_s", [4.3, 4.6, 5.05, 6.0, 7.9])
+def test_the_seconds_beside_an_outage_are_not_slow_ones(back_s: float) -> None:
+    """It begins and ends within a second, whose rest has pictures enough for its time."""
+    samples = [Sample(k / 60) for k in range(600) if not 4.05 < k / 60 < back_s]
+    assert "low_frame_rate" not in {f.flag for f in flags_of(samples, 1.0, ())}
+
+
+@pytest.mark.parametrize(
+    ("fast_s", "slow_s", "said"),
+    [(1, 2, False), (2, 1, False), (4, 1, False), (3, 2, True), (8, 2, False), (7, 3, True)],
+)
+def test_one_slow_second_of_a_short_set_says_nothing(fast_s: int, slow_s: int, said: bool) -> None:
+    """The set goes on for a picture after the last whole second."""
+    times_s = [k / 60 for k in range(60 * fast_s)]
+    times_s += [fast_s + k / 10 for k in range(10 * slow_s + 1)]
+    found = {f.flag for f in flags_of([Sample(t) for t in times_s], 1.0, ())}
+    assert ("low_frame_rate" in found) == said

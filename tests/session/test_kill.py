@@ -30,7 +30,7 @@ from tracker.session.trace import load_trace
 pytestmark = pytest.mark.alone
 
 ROOT = Path(__file__).parents[2]
-#: Issue 7: at most a second is lost. A frame and the look-ahead of the speeds (0.1 s) come to it:
+#: Own aim: at most a second is lost. A frame and the look-ahead of the speeds (0.1 s) come to it:
 #: a sample is judged, and written, that much after it was taken.
 LOST_S, LOOK_S = 1.0, 0.15
 TO_S = 12.0

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import os
 import subprocess
@@ -22,6 +23,7 @@ from tracker.session.live import SAMPLE_CLIP, SessionInfo
 from tracker.session.lock import OnlyCopy
 from tracker.session.recovery import interrupted_sessions, save_interrupted
 from tracker.session.saving import JOURNAL_NAME, save_session
+from tracker.session.stage import load_stage_log
 
 ROOT = Path(__file__).parents[2]
 
@@ -58,6 +60,47 @@ def test_a_session_that_broke_off_is_found_and_saved(tmp_path: Path) -> None:
         "stage.json",
     }
     assert interrupted_sessions(tmp_path) == []
+
+
+@pytest.mark.parametrize("how", ["swapped", "twice", "all twice"])
+def test_steps_that_lie_out_of_order_keep_no_session_from_being_saved(
+    tmp_path: Path, how: str
+) -> None:
+    folder = write_session(tmp_path, "a")
+    path = folder / JOURNAL_NAME
+    lines = path.read_bytes().splitlines(keepends=True)
+    at = [k for k, line in enumerate(lines) if line.startswith(b'{"kind":"step"')]
+    assert len(at) == 2
+    if how == "swapped":
+        lines[at[0]], lines[at[1]] = lines[at[1]], lines[at[0]]
+    else:
+        lines += lines[1:] if how == "all twice" else [lines[k] for k in at]
+    path.write_bytes(b"".join(lines))
+    whole = save_session(write_session(tmp_path / "whole", "a"))
+    (found,) = interrupted_sessions(tmp_path)
+    assert found.repetitions == 5
+    summary = save_interrupted(found)
+    assert len(summary.exercises) == 1 and summary.exercises == whole.exercises
+    steps_told = load_stage_log(folder / "stage.json").steps
+    assert [s.step for s in steps_told] == ["rest", "exercise"]
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="rights are those of Unix")
+def test_one_on_a_disk_that_can_only_be_read_is_found(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A refused way of opening stands in for the disk: rights don't bind the administrator."""
+    folder = write_session(tmp_path, "a")
+    real = os.open
+
+    def opened(path: Any, flags: int, *more: Any) -> int:
+        if Path(path).name == JOURNAL_NAME and flags & (os.O_RDWR | os.O_WRONLY):
+            raise OSError(errno.EROFS, os.strerror(errno.EROFS))
+        return real(path, flags, *more)
+
+    monkeypatch.setattr(os, "open", opened)
+    assert [i.folder for i in interrupted_sessions(tmp_path)] == [folder]
+    assert not recovery.is_in_use(folder)
 
 
 def test_all_of_several_are_found_the_newest_first(tmp_path: Path) -> None:

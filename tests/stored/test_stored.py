@@ -213,12 +213,13 @@ def test_what_can_not_be_deleted_is_named(data: Path, monkeypatch: pytest.Monkey
             raise PermissionError(13, "Permission denied")
         return rename(path, to)
 
-    monkeypatch.setattr(Path, "rename", refuse)
-    done = delete(stored, stored.items)
+    # Undone as a whole, the data folder of the tests would go with it, and the user's be deleted.
+    with monkeypatch.context() as patched:
+        patched.setattr(Path, "rename", refuse)
+        done = delete(stored, stored.items)
     assert done.left == ((stuck, "this account has no right to it"),)
     assert [i.path for i in look().items] == [stuck]
     # What has left its place and can't be taken apart is named, too.
-    monkeypatch.undo()
     real = os.rmdir
 
     def keep(path: str, **more: int) -> None:
@@ -262,12 +263,18 @@ def test_a_link_that_came_in_between_is_not_followed(data: Path, tmp_path: Path)
 @pytest.mark.parametrize(
     "left", [".DS_Store", "._trace.csv", "Thumbs.db", "desktop.ini", ".directory", ".~lock.a.csv#"]
 )
-def test_a_session_whose_folder_was_looked_into_goes_as_any_other(data: Path, left: str) -> None:
+def test_a_session_whose_folder_was_looked_into_goes_as_any_other(
+    data: Path, left: str, tmp_path: Path
+) -> None:
     session = data / "sessions" / "20261103-090000-ab00"
     (session / left).write_bytes(b"x")
     stored = what_is_stored()
     assert not stored.others
     assert session.resolve() in {i.path for i in stored.of(Kind.sessions)}
+    save_copy(stored, tmp_path / "copy.zip")
+    with zipfile.ZipFile(tmp_path / "copy.zip") as packed:
+        names = [Path(n).name for n in packed.namelist() if session.name in n]
+    assert "summary.json" in names and left not in names
     done = delete(stored, stored.items)
     assert not done.left and not session.exists()
 

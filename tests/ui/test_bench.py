@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import os
 import re
 import sys
 from collections.abc import Iterator
@@ -225,6 +226,15 @@ def photos_file(
     }
     np.savez(path, **{k: v for k, v in {**held, **changed}.items() if v is not None})
     return path
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no pipes with names here")
+def test_a_pipe_in_place_of_photos_is_not_waited_for(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    os.mkfifo(tmp_path / "p.npz")
+    assert main(["bench", "photos", str(tmp_path / "p.npz")]) == 2
+    assert "not an ordinary file" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("off_deg", [0.0, 4.0])

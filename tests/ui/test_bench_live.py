@@ -105,7 +105,7 @@ def test_a_short_practice_is_seen_and_what_it_records_stays_apart(
     assert 5.0 < float(middle) <= float(most) and unit == "ms"
     both, alone = (lines[f"the program / {of}"] for of in ("(decode + landmarks)", "landmarks"))
     assert 0.2 < float(both[0]) <= float(alone[0])
-    # Issue 5's own demand, while it measures; dropped pictures and the time to the screen hang on
+    # Our own aim, while it measures; dropped pictures and the time to the screen hang on
     # what else the machine does, and are held to nothing here.
     ((own_s, whole_s),) = blocks_s
     assert own_s < 0.05, f"the window was blocked for {1000 * own_s:.0f} ms"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import errno
 import importlib
 import os
 import subprocess
@@ -348,6 +349,28 @@ def test_the_doctor_tells_a_file_in_the_place_of_the_folder(
         assert "it is a file" in found.what
 
 
+@pytest.mark.parametrize("number", [errno.EACCES, errno.ENAMETOOLONG])
+def test_the_doctor_tells_of_a_folder_that_can_not_be_looked_for(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path, number: int
+) -> None:
+    from ui.commands import doctor
+
+    named = tmp_path / ("a" * 300 if number == errno.ENAMETOOLONG else "closed")
+    monkeypatch.setenv("TURNPOST_DATA", str(named / "below"))
+    if number == errno.EACCES:
+        # By hand: root, as which tests may run, has the right to everything.
+        stat = Path.stat
+
+        def refuse(path: Path, **more: bool) -> os.stat_result:
+            if named in (path, path.parent):
+                raise PermissionError(number, os.strerror(number))
+            return stat(path, **more)
+
+        monkeypatch.setattr(Path, "stat", refuse)
+    found = doctor.data_folder()
+    assert found.state == "bad" and "can't be saved" in found.what
+
+
 @pytest.mark.parametrize(
     # Two blocks, each of a head and two pictures of 640 x 640 with a head of their own.
     ("free", "state"),
@@ -446,3 +469,27 @@ def test_rendering_without_its_package(tmp_path: Path) -> None:
     assert done.returncode == 1 and done.stdout == ""
     assert f"needs the package {missing}; 'python3 ui/start.py clips render" in done.stderr
     assert len(done.stderr.splitlines()) == 1
+
+
+@pytest.mark.parametrize("day", ["0001-01-01", "9999-12-31"])
+def test_a_day_at_the_end_of_the_calendar_is_refused(
+    day: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert cli.main(["review", str(tmp_path), "--text", "--today", day]) == 2
+    assert "too far from today" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("variable", "words"),
+    [("TURNPOST_DATA", ["stored"]), ("TURNPOST_CACHE", ["review", ".", "--text"])],
+)
+def test_a_folder_of_somebody_unknown_is_named(
+    variable: str,
+    words: list[str],
+    monkeypatch: pytest.MonkeyPatch,
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    monkeypatch.setenv(variable, "~nobody-of-this-name/turnpost")
+    assert cli.main(words) == 2
+    said = capsys.readouterr().err
+    assert "~nobody-of-this-name" in said and variable in said

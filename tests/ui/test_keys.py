@@ -19,7 +19,7 @@ from tests.ui.test_desk import Open, folder, open_desk  # noqa: F401 - fixtures
 from tests.ui.test_window import to_exercise
 from ui import words
 from ui.app import Window
-from ui.keys import KEYS, PAGE_KEYS
+from ui.keys import KEYS, PAGE_KEYS, Key
 from ui.pages.help import HelpPage
 from ui.session.flow import Phase
 from ui.session.twice import TWICE_S
@@ -59,14 +59,20 @@ def shortcuts(window: QWidget) -> list[QShortcut]:
     return window.findChildren(QShortcut)
 
 
+def where(key: Key) -> str:
+    """Where a key works, as the README calls it."""
+    if key in PAGE_KEYS:
+        return "any page"
+    if key.picture_too:
+        return "where you can see yourself"
+    if key.live_only:
+        return "while a set goes on"
+    return "call, between two sets" if key.call_only else "whole program"
+
+
 def test_the_readme_lists_every_key_once_with_what_it_does() -> None:
-    where = {(False, False): "whole program", (True, False): "while a set goes on"}
-    where[False, True] = "call, between two sets"
     wanted = {
-        CALLED.get(k.sequence, k.sequence): (
-            words.WORDS[f"help.key.{k.action}"],
-            "any page" if k in PAGE_KEYS else where[k.live_only, k.call_only],
-        )
+        CALLED.get(k.sequence, k.sequence): (words.WORDS[f"help.key.{k.action}"], where(k))
         for k in (*KEYS, *PAGE_KEYS)
     }
     rows = [line.strip("| ").split(" | ") for line in part().splitlines() if line.startswith("| `")]
@@ -118,6 +124,22 @@ def test_the_page_lists_every_key_beside_what_it_does(make: Make, language: str)
             assert beside[key.sequence] == words.say(f"help.key.{key.action}")
     control = {"de": "Strg"}.get(language, "Ctrl")
     assert beside[f"{control}++"] == beside[f"{control}+="] == words.say("help.key.text_larger")
+
+
+def test_each_key_stands_below_where_it_works(make: Make) -> None:
+    table = page_of(make()).table
+    below: dict[str, set[str]] = {}
+    heading = ""
+    for k in range(table.count()):
+        _, column, _, wide = table.getItemPosition(k)  # type: ignore[misc]
+        widget = table.itemAt(k).widget()
+        assert isinstance(widget, Words)
+        if (column, wide) == (0, 2):
+            heading = widget.text()
+        elif column == 0:
+            below.setdefault(heading, set()).add(widget.text().strip("\u2066\u2069"))
+    assert below["Where you can see yourself"] == {"P"}
+    assert "D" in below["While a set goes on"] and "P" not in below["While a set goes on"]
 
 
 @pytest.mark.parametrize("leave", [F1, ESC, ENTER])

@@ -173,11 +173,10 @@ def test_whether_the_last_window_quits_is_as_before_when_a_window_cannot_be_made
 ) -> None:
     window = opened()()
     QGuiApplication.setQuitOnLastWindowClosed(True)
-    monkeypatch.setattr(Window, "close", lambda _: 1 / 0)
-    with capture_exceptions() as raised:
+    with monkeypatch.context() as patched, capture_exceptions() as raised:
+        patched.setattr(Window, "close", lambda _: 1 / 0)
         window.other_language.emit("de")
         QApplication.processEvents()
-    monkeypatch.undo()
     assert len(raised) == 1 and QGuiApplication.quitOnLastWindowClosed()
 
 

@@ -28,7 +28,7 @@ from ui.session.flow import Phase
 
 pytestmark = [pytest.mark.alone, pytest.mark.slow, pytest.mark.timeout(300)]
 
-#: Issue 5's own demand.
+#: Own aim.
 MOST_S = 0.05
 #: The same with the wait for others; own choice.
 WHOLE_MOST_S = 0.5

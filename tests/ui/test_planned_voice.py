@@ -579,15 +579,15 @@ def test_an_announcement_reaches_qt_from_the_window_in_use(
 ) -> None:
     person = begin(plan_of(TURNS))
     told: list[QAccessibleAnnouncementEvent] = []
-    monkeypatch.setattr(screen_reader, "_tell", told.append)
     reader = screen_reader.QtScreenReader()
-    reader.announce("Begin now.", at_once=True)
-    reader.announce("Only two more.", at_once=False)
+    with monkeypatch.context() as patched:
+        patched.setattr(screen_reader, "_tell", told.append)
+        reader.announce("Begin now.", at_once=True)
+        reader.announce("Only two more.", at_once=False)
     polite = QAccessible.AnnouncementPoliteness
     found = [(e.message(), e.politeness(), e.object()) for e in told]
     assert found == [
         ("Begin now.", polite.Assertive, person.window),
         ("Only two more.", polite.Polite, person.window),
     ]
-    monkeypatch.undo()
     reader.announce("And Qt takes it.", at_once=False)

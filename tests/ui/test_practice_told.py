@@ -138,15 +138,15 @@ def test_nothing_else_begins_while_it_is_put_down(
 ) -> None:
     person = offered(make, fake)
     waiting = Job()
-    monkeypatch.setattr(person.director._world, "run", lambda _work: waiting)
-    person.choose("I practised without the laptop")
-    assert not person.window.pages["welcome"].report.isEnabled()
-    person.director.start()
-    person.director.open_tools()
-    person.director.open_first("text")
-    assert person.director.phase == Phase.welcome
-    waiting.result, waiting.done = [], True
-    monkeypatch.undo()
+    with monkeypatch.context() as patched:
+        patched.setattr(person.director._world, "run", lambda _work: waiting)
+        person.choose("I practised without the laptop")
+        assert not person.window.pages["welcome"].report.isEnabled()
+        person.director.start()
+        person.director.open_tools()
+        person.director.open_first("text")
+        assert person.director.phase == Phase.welcome
+        waiting.result, waiting.done = [], True
     person.settle()
     assert person.director.phase == Phase.summary and person.director.reported
 

@@ -280,12 +280,12 @@ def test_a_measuring_process_that_cannot_start_is_trouble_not_a_crash(
     def fail(_: FakeService) -> None:
         raise OSError(errno.EMFILE, os.strerror(errno.EMFILE), "somewhere")
 
-    monkeypatch.setattr(FakeService, "start", fail)
-    live.start()
-    live.tick()
-    assert live.trouble is not None and live.trouble.detail == "too many files are open"
-    assert not live.camera_on
-    monkeypatch.undo()
+    with monkeypatch.context() as patched:
+        patched.setattr(FakeService, "start", fail)
+        live.start()
+        live.tick()
+        assert live.trouble is not None and live.trouble.detail == "too many files are open"
+        assert not live.camera_on
     live.retry()
     assert live.trouble is None
 

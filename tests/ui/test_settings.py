@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
+import time
 from pathlib import Path
 
 import pytest
@@ -41,6 +42,66 @@ def test_every_value_can_be_read_whatever_the_file_holds(tmp_path: Path, value: 
 @pytest.mark.parametrize("value", ["\\x0", "/dev/zero", "/", "x" * 5000], ids=lambda v: v[:12])
 def test_a_name_that_no_plan_can_have_counts_as_no_plan(tmp_path: Path, value: str) -> None:
     assert spoilt(tmp_path, value, "plan").plan is None
+
+
+@pytest.mark.parametrize(
+    "packed",
+    [
+        r"@Variant(\0\0\0\x4d\0\0\0\0\x1\x44)",
+        r"a, @DataStream(\0\0\0\x4d)",
+        r"\x40Variant(\0\0\0\x4d\0)",
+        r"\100Variant(\0\0\0\x4d\0)",
+        r'@"Var"iant(\0\0\0\x4d\0)',
+        "@Vari\\\nant(\\0)",
+    ],
+)
+def test_a_packed_value_never_reaches_qt_which_crashes_over_it(tmp_path: Path, packed: str) -> None:
+    settings = spoilt(tmp_path, packed, "camera")
+    assert settings.camera in ("", "camera")
+    text = (tmp_path / "window.ini").read_text(encoding="utf-8")
+    assert "ariant" not in text and "Stream" not in text and "[screens]" in text
+
+
+@pytest.mark.parametrize("kind", ["pipe", "device", "large"])
+def test_what_can_not_be_a_file_of_settings_is_not_waited_for(tmp_path: Path, kind: str) -> None:
+    path = tmp_path / "window.ini"
+    if kind == "large":
+        path.write_bytes(b"[General]\ntext_percent=150\nx=" + b"x" * 1_000_000)
+    elif not hasattr(os, "mkfifo"):
+        pytest.skip("there are no pipes with names here")
+    elif kind == "pipe":
+        os.mkfifo(path)
+    else:
+        path.symlink_to("/dev/zero")
+    done = subprocess.run([sys.executable, "-c", CHANGED, str(path)], timeout=30, check=False)
+    assert done.returncode == 0
+    assert path.is_file() and path.stat().st_size < 1000
+    assert Settings(path).text_percent == 200
+
+
+#: In a process of its own: what Qt waits for in C++ no limit of time ends.
+CHANGED = """
+import sys
+from pathlib import Path
+from ui.settings import Settings
+settings = Settings(Path(sys.argv[1]))
+assert settings.text_percent == 100
+settings.text_percent = 200
+settings.sync()
+"""
+
+
+def test_a_lock_that_a_kill_has_left_is_not_waited_for(tmp_path: Path) -> None:
+    lock = tmp_path / "window.ini.lock"
+    for moved_s in (-60.0, 3600.0):
+        lock.write_text("1\n")
+        at = time.time() + moved_s
+        os.utime(lock, (at, at))
+        Settings(tmp_path / "window.ini")
+        assert not lock.exists()
+    lock.write_text("1\n")
+    Settings(tmp_path / "window.ini")
+    assert lock.exists(), "one of this moment may be another program's"
 
 
 def test_a_plan_on_a_stick_that_is_not_plugged_in_stays_remembered(tmp_path: Path) -> None:

@@ -276,3 +276,12 @@ def test_the_command_writes_both(tmp_path: Path, capsys: pytest.CaptureFixture[s
         assert main(["plan", "sheet", str(plan), *wrong]) == 2
     assert "is the plan itself" in capsys.readouterr().err
     assert plan.read_text(encoding="utf-8") == TEXT
+
+
+def test_one_file_for_both_forms_is_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    plan, to = tmp_path / "plan.json", tmp_path / "sheet"
+    plan.write_text(TEXT, encoding="utf-8")
+    assert main(["plan", "sheet", str(plan), "--pdf", str(to), "--html", str(to)]) == 2
+    assert "named twice" in capsys.readouterr().err and not to.exists()

@@ -124,38 +124,63 @@ def test_the_note_fits_a_laptop(
 
 
 NO_SCREEN = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
+#: No machine has so many.
+NOBODYS = ":54321"
 
 
-@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there is always a screen")
-@pytest.mark.parametrize("called", [[], ["demo"], ["review", "."], ["plan", "edit"]])
-def test_without_a_screen_it_is_said_in_one_line(called: list[str], tmp_path: Path) -> None:
-    """Qt by itself ends with a signal, and advises to install the program anew."""
-    env = {k: v for k, v in os.environ.items() if k not in NO_SCREEN}
+ON_X = pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there is always a screen")
+
+
+def said(called: list[str], folder: Path, **screen: str) -> str:
+    """What a command says that fails by itself: Qt would end with a signal."""
+    env = {k: v for k, v in os.environ.items() if k not in NO_SCREEN} | screen
     root = Path(__file__).parents[2]
     ended = subprocess.run(
         [sys.executable, "-m", "ui.cli", *called],
-        cwd=tmp_path,
-        env=env | {"TURNPOST_DATA": str(tmp_path / "data"), "PYTHONPATH": str(root)},
+        cwd=folder,
+        env=env | {"TURNPOST_DATA": str(folder / "data"), "PYTHONPATH": str(root)},
         check=False,
         capture_output=True,
         text=True,
+        timeout=60,
     )
     assert ended.returncode == 1
     (line,) = ended.stderr.splitlines()
-    assert line == "turnpost: there is no screen to open a window on; start from a desktop"
+    return line
 
 
-@pytest.mark.skipif(sys.platform != "linux", reason="Qt brings all that it needs elsewhere")
+@ON_X
+@pytest.mark.parametrize(
+    "called", [[], ["demo"], ["demo", "--auto"], ["review", "."], ["plan", "edit"]]
+)
+def test_without_a_screen_it_is_said_in_one_line(called: list[str], tmp_path: Path) -> None:
+    wanted = "turnpost: there is no screen to open a window on; start from a desktop"
+    assert said(called, tmp_path) == wanted
+
+
+@ON_X
+def test_a_screen_that_is_not_there_is_said_in_one_line(tmp_path: Path) -> None:
+    line = said(["plan", "edit"], tmp_path, QT_QPA_PLATFORM="xcb")
+    assert "there is no screen" in line
+    for named in ({}, {"QT_QPA_PLATFORM": "xcb"}):
+        line = said(["plan", "edit"], tmp_path, DISPLAY=NOBODYS, **named)
+        assert f"the screen {NOBODYS} can't be reached" in line
+
+
+@ON_X
 def test_what_a_window_lacks_is_named(monkeypatch: pytest.MonkeyPatch) -> None:
     def lacks(_: str) -> None:
         raise OSError("libxcb-cursor.so.0: cannot open shared object file")
 
-    monkeypatch.setenv("DISPLAY", ":7")
+    monkeypatch.setenv("DISPLAY", NOBODYS)
     for name in NO_SCREEN[1:]:
         monkeypatch.delenv(name, raising=False)
-    opening._must_show_windows()
+    with pytest.raises(RunError, match="can't be reached"):
+        opening._must_show_windows()
     monkeypatch.setattr(opening.ctypes, "CDLL", lacks)
     with pytest.raises(RunError, match=r"libxcb-cursor\.so\.0.*'turnpost doctor'"):
         opening._must_show_windows()
     monkeypatch.setenv("WAYLAND_DISPLAY", "wayland-0")
+    opening._must_show_windows()
+    monkeypatch.setenv("QT_QPA_PLATFORM", "offscreen")
     opening._must_show_windows()

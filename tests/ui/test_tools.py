@@ -23,7 +23,7 @@ from tracker.sample import Sample
 from tracker.vision.messages import FitFailed, Fitted, Measured, SourceChanged, SourceState
 from ui import wiring, words
 from ui.app import SMALLEST, Window
-from ui.camera_file import save_section
+from ui.camera_file import keep_entry
 from ui.editor.window import EditorWindow
 from ui.languages import CODES
 from ui.ports import CameraChoice
@@ -559,7 +559,7 @@ def test_a_mark_is_kept_for_what_is_worn_and_the_lens(private_data_folder: Path)
     ],
 )
 def test_a_damaged_mark_is_none(entry: object) -> None:
-    save_section("marks", {"k": entry})
+    keep_entry("marks", "k", entry)
     assert load_mark("k") is None
     keep_mark("k", None)
 

@@ -448,6 +448,31 @@ def test_the_mark_says_on_until_the_camera_is_let_go(
     assert window.header.mark.text == "Camera off"
 
 
+@pytest.mark.parametrize("then", ["camera", "clip"])
+def test_the_mark_says_on_until_every_camera_is_let_go(
+    make: Make, monkeypatch: pytest.MonkeyPatch, then: str
+) -> None:
+    """What begins meanwhile, and ends sooner, doesn't hide that one is still on."""
+    window = make()
+    director = window.director
+    real, first = director._world.run, Job()
+    director.start()
+    monkeypatch.setattr(director._world, "run", lambda _work: first)
+    director.stop()
+    monkeypatch.setattr(director._world, "run", real)
+    if then == "clip":
+        director.use_clip(PLAN)
+    else:
+        director.start()
+        assert director.phase == Phase.camera
+        director.stop()
+    for done, mark in ((False, "Camera on"), (True, "Sample clip, no camera")):
+        first.done = done
+        window.tick()
+        window.refresh()
+        assert window.header.mark.text == (mark if then == "clip" or not done else "Camera off")
+
+
 def test_a_clip_is_never_called_a_camera(make: Make, fake: FakeWorld) -> None:
     window = make(clip=PLAN)
     window.director.start()

@@ -92,8 +92,8 @@ def _vergence(sample: Sample) -> float:
 
 
 #: Eye jumps rest at their ends. The floor is above the eyes' error with the head
-#: still (0.8 to 0.9 degrees, issue 3) and below the smallest pair of targets (4
-#: degrees to each side).
+#: still (0.8 to 0.9 degrees, this project's own aim) and below the smallest pair of
+#: targets (4 degrees to each side).
 _JUMPS = TurningRule(floor=4.0, first=4.0, plateau=True)
 #: From arm's length (60 cm) to 30 cm the lines of sight of eyes 63 mm apart turn in by 6
 #: degrees more (2 atan of half their distance by that of the target); of the narrowest

@@ -22,8 +22,8 @@ APART_S = 0.1
 #: The eyes go so long before the head at most, and so long after it, that both belong to one
 #: turn (this project's own choice).
 BEFORE_S, AFTER_S = 3.0, 1.0
-#: The gaze's ways from mark to mark are longer than this: four times its usual error (0.8
-#: degrees with the head still, issue 3) to either end.
+#: The gaze's ways from mark to mark are longer than this: four times the error that is this
+#: project's own aim (0.8 degrees with the head still) to either end.
 LEAST_WAY_DEG = 6.5
 #: Longer holes in the measuring hide when something began (this project's own choice).
 BRIDGE_S = 0.15

@@ -5,12 +5,14 @@ The library is a binding of rage, an implementation of that format. No cipher is
 
 from __future__ import annotations
 
+import base64
+import re
 import unicodedata
 from collections.abc import Sequence
 
 import pyrage
 
-from tracker.errors import InputError
+from tracker.errors import InputError, RunError
 
 #: How a file of the format begins, whatever its version.
 _FAMILY = b"age-encryption.org/"
@@ -19,6 +21,16 @@ BEGINS = b"age-encryption.org/v1\n"
 ARMOUR_BEGINS = b"-----BEGIN AGE ENCRYPTED FILE-----"
 #: The library's word for "this was encrypted to somebody else".
 _NO_KEY = "No matching keys found"
+#: A key behind a passphrase names the work of opening it, as a power of two (scrypt).
+_WORK = re.compile(re.escape(BEGINS) + rb"-> scrypt \S{1,100} (\d{1,3})\n")
+#: scrypt takes 128 * r * N bytes (RFC 7914), with the format's r = 8 and N = 2 to the power of the
+#: work: 2 GiB for 21, 4 GiB for 22, all that a small laptop has (own choice). The library makes
+#: keys with what takes it a second: 17 to 19 were seen, a faster computer takes more.
+MOST_WORK = 21
+#: How often a key is made anew whose work is too much: the library measures it each time (own
+#: choice).
+_TRIES = 3
+_TOO_LONG = "to open it would take this computer too long; use the computer it was made on"
 
 
 class WrongKeyError(InputError):
@@ -106,9 +118,16 @@ def lock(identity: str, passphrase: str) -> bytes:
     ------
     InputError
         If the passphrase can't be written as text.
+    RunError
+        If this computer makes only keys that :func:`unlock` would refuse.
     """
     text = f"# public key: {public_of(identity)}\n{identity}\n"
-    return bytes(pyrage.passphrase.encrypt(text.encode(), _composed(passphrase)))
+    composed = _composed(passphrase)
+    for _ in range(_TRIES):
+        locked = bytes(pyrage.passphrase.encrypt(text.encode(), composed))
+        if _work_of(locked) <= MOST_WORK:
+            return locked
+    raise RunError("the key would take too much memory to be opened; make it on another computer")
 
 
 def unlock(locked: bytes, passphrase: str) -> str:
@@ -141,6 +160,8 @@ def _composed(passphrase: str) -> str:
 
 
 def _unlock(locked: bytes, passphrase: str) -> str:
+    if _work_of(locked) > MOST_WORK:
+        raise InputError(_TOO_LONG)
     try:
         text = bytes(pyrage.passphrase.decrypt(locked, passphrase)).decode()
     except pyrage.DecryptError as error:
@@ -150,9 +171,7 @@ def _unlock(locked: bytes, passphrase: str) -> str:
                 "this is not the passphrase of the key; try again as often as you like"
             ) from error
         if "Excessive work" in str(error):
-            raise InputError(
-                "to open it would take this computer too long; use the computer it was made on"
-            ) from error
+            raise InputError(_TOO_LONG) from error
         raise InputError("it is no key with a passphrase, or a damaged one") from error
     except UnicodeDecodeError as error:
         raise InputError("it is no key with a passphrase") from error
@@ -161,6 +180,16 @@ def _unlock(locked: bytes, passphrase: str) -> str:
         raise InputError("it does not hold one key")
     public_of(lines[0])
     return lines[0]
+
+
+def _work_of(locked: bytes) -> int:
+    """The work that a key names, in letters for e-mail texts too; 0 where it names none."""
+    locked = locked.lstrip()
+    if locked.startswith(ARMOUR_BEGINS):
+        start = re.sub(rb"[^A-Za-z0-9+/]", b"", locked[len(ARMOUR_BEGINS) :][:400])
+        locked = base64.b64decode(start[: len(start) // 4 * 4])
+    work = _WORK.match(locked)
+    return 0 if work is None else int(work[1])
 
 
 def _identity(text: str) -> pyrage.x25519.Identity:

@@ -17,7 +17,12 @@ from tracker.handover import container, crypt
 from tracker.handover.keys import clinic_keys
 from tracker.inputs import open_file, read_bytes
 from tracker.records.folder import Place, find_places
-from tracker.session.files import make_private_folder, new_folder, write_atomically
+from tracker.session.files import (
+    make_private_folder,
+    new_folder,
+    rights_of_group,
+    write_atomically,
+)
 from tracker.session.saving import SUMMARY_NAME
 from tracker.session.summary_file import MAX_FILE_BYTES as MAX_SUMMARY
 from tracker.session.summary_file import load_summary
@@ -187,8 +192,9 @@ def _open_as(whole: Path, into: Path) -> None:
     """Let the group in as far as the clinic's folder does: colleagues read there, too."""
     if os.name != "posix":
         return
-    allowed = into.stat().st_mode & 0o770
+    owner = into.stat().st_mode & 0o700
     for path in (whole, *whole.rglob("*")):
+        allowed = owner | rights_of_group(path, into)
         own = path.stat().st_mode
         path.chmod(own | allowed if path.is_dir() else own | (allowed & 0o660))
 

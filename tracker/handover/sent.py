@@ -6,15 +6,16 @@ import contextlib
 import json
 from collections.abc import Collection, Sequence
 from pathlib import Path
+from typing import Any
 
-from tracker.errors import TurnpostError
+from tracker.errors import InputError, TurnpostError
 from tracker.handover.fingerprint import keys_words
 from tracker.inputs import read_bytes
 from tracker.plan.model import Plan
 from tracker.session.files import make_private_folder, write_atomically
 
 #: What was handed over already, and to which keys; in the data folder.
-RECORD, RECORD_FORMAT = "handed-over.json", "turnpost-handed-over"
+RECORD, RECORD_FORMAT, RECORD_VERSION = "handed-over.json", "turnpost-handed-over", 1
 MAX_RECORD = 5_000_000
 
 
@@ -32,10 +33,9 @@ def record(data: Path) -> dict[str, list[str]]:
     Then they are handed over once more, which changes nothing at the other end.
     """
     try:
-        content = json.loads(read_bytes(data / RECORD, MAX_RECORD).decode("utf-8"))
-        given = content["given"] if content["format"] == RECORD_FORMAT else {}
+        given = _content(data).get("given", {})
         return {str(k): [str(s) for s in v] for k, v in dict(given).items()}
-    except (OSError, ValueError, TypeError, KeyError, RecursionError):
+    except (ValueError, TypeError):
         return {}
 
 
@@ -65,6 +65,20 @@ def forget(sessions: Collection[str], data: Path) -> None:
         _write(left, data)
 
 
+def _content(data: Path) -> dict[str, Any]:
+    """What stands in the record; nothing where it can't be read or is none."""
+    try:
+        content = json.loads(read_bytes(data / RECORD, MAX_RECORD).decode("utf-8"))
+    except (OSError, ValueError, RecursionError):
+        return {}
+    known = isinstance(content, dict) and content.get("format") == RECORD_FORMAT
+    return dict(content) if known else {}
+
+
 def _write(given: dict[str, list[str]], data: Path) -> None:
-    content = {"format": RECORD_FORMAT, "format_version": 1, "given": given}
+    version = _content(data).get("format_version")
+    if isinstance(version, int) and version > RECORD_VERSION:
+        path = data / RECORD
+        raise InputError(f"{path}: was written by a newer version of this program; update it")
+    content = {"format": RECORD_FORMAT, "format_version": RECORD_VERSION, "given": given}
     write_atomically(data / RECORD, json.dumps(content, indent=1) + "\n")

@@ -7,14 +7,16 @@ than the line that it was.
 
 from __future__ import annotations
 
+import errno
 import json
 import os
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from tracker.inputs import must_be_ordinary, open_file, read_bytes
-from tracker.session.files import make_folders
+from tracker.errors import RefusedError
+from tracker.inputs import TooLargeError, must_be_ordinary, read_bytes
+from tracker.session.files import make_folders, rights_of_group
 from tracker.session.lock import BINARY
 
 #: Keeps a foreign file from filling the memory.
@@ -37,7 +39,8 @@ def append_line(path: Path, head: Line, line: Line) -> None:
     Raises
     ------
     OSError
-        If it can't be written; what stood there is unharmed.
+        If it can't be written, a newer version of the program wrote it, or it would be too large
+        to be read again; what stood there is unharmed.
     """
     _make_folder(path.parent)
     flags = os.O_RDWR | os.O_CREAT | os.O_APPEND | BINARY
@@ -47,29 +50,34 @@ def append_line(path: Path, head: Line, line: Line) -> None:
         size = os.fstat(handle).st_size
         if size == 0 and os.name == "posix":
             # Colleagues read it too where the folder lets the group in, and nobody else.
-            os.fchmod(handle, 0o600 | (path.parent.stat().st_mode & 0o060))
+            os.fchmod(handle, 0o600 | (rights_of_group(handle, path.parent) & 0o060))
         text = json.dumps(line, ensure_ascii=False) + "\n"
-        if size == 0 or not _has_head(path, head["format"]):
+        if size == 0 or not _has_head(path, head):
             text = json.dumps(head) + "\n" + text
         if size and _last_byte(handle, size) != b"\n":
             # Somebody was cut off in mid-line; this one must not be lost with it.
             text = "\n" + text
-        _write_all(handle, text.encode("utf-8"))
+        data = text.encode("utf-8")
+        if size + len(data) > MAX_FILE_BYTES:
+            raise TooLargeError(errno.EFBIG, "it is too large")
+        _write_all(handle, data)
         os.fsync(handle)
     finally:
         os.close(handle)
 
 
 def _make_folder(folder: Path) -> None:
-    """Make the folder, whatever is usual here for new ones: as open as that above it to the group.
+    """Make the folder, whatever is usual here for new ones: as open as that above it to its group.
 
-    Colleagues put their own files into it, and nobody else gets in.
+    Colleagues put their own files into it, and nobody else gets in; nor do they where who makes
+    it doesn't belong to that group.
     """
     if folder.is_dir():
         return
     make_folders(folder)
     if os.name == "posix":
-        folder.chmod(folder.stat().st_mode | (folder.parent.stat().st_mode & 0o070))
+        allowed = rights_of_group(folder, folder.parent)
+        folder.chmod(folder.stat().st_mode | allowed)
 
 
 def read_lines(
@@ -80,14 +88,11 @@ def read_lines(
     None of a foreign, newer or unreadable one.
     """
     try:
-        rows = [_decoded(row) for row in read_bytes(path, MAX_FILE_BYTES).splitlines()]
+        known = _lines_of(path)
     except OSError:
         return []
-    known = [r for r in rows if r is not None]
-    # A head that was cut off in writing is followed by a whole one.
-    head = next((r for r in known if r.get("format") == format_name), None)
-    found = None if head is None else head.get("format_version")
-    if head is None or not isinstance(found, int) or found > version:
+    head = _head_of(known, format_name)
+    if head is None or head["format_version"] > version:
         return []
     # The file tells whose lines they are, whatever a line says of itself.
     lines = [r for r in known if "format" not in r and makes_sense(r)]
@@ -105,11 +110,30 @@ def _write_all(handle: int, data: bytes) -> None:
         data = data[os.write(handle, data) :]
 
 
-def _has_head(path: Path, format_name: str) -> bool:
-    """Whether a file says what it is; its head may have been cut off in writing."""
-    with open_file(path) as file:
-        rows = (_decoded(row) for row in file.read().splitlines())
-        return any(r is not None and r.get("format") == format_name for r in rows)
+def _has_head(path: Path, own: Line) -> bool:
+    """Whether a file says what it is; its head may have been cut off in writing, or be damaged.
+
+    Raises
+    ------
+    OSError
+        If it can't be read, or a newer version of the program wrote it.
+    """
+    head = _head_of(_lines_of(path), own["format"])
+    if head is not None and head["format_version"] > own["format_version"]:
+        raise RefusedError(errno.EINVAL, "a newer version of this program wrote it")
+    return head is not None
+
+
+def _lines_of(path: Path) -> list[Line]:
+    """What can be read of a file."""
+    rows = (_decoded(row) for row in read_bytes(path, MAX_FILE_BYTES).splitlines())
+    return [r for r in rows if r is not None]
+
+
+def _head_of(lines: list[Line], format_name: str) -> Line | None:
+    """The first whole head: one that was cut off or is damaged is followed by another."""
+    heads = (r for r in lines if r.get("format") == format_name)
+    return next((h for h in heads if isinstance(h.get("format_version"), int)), None)
 
 
 def _decoded(row: bytes) -> Line | None:

@@ -10,8 +10,8 @@ import contextlib
 import gc
 import hashlib
 import json
-import os
 import time
+import zlib
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -24,12 +24,14 @@ from tracker.plan.model import Plan
 from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
 from tracker.records.identity import each_once
 from tracker.records.rows import SessionRow, Shapes, pack, unpack
-from tracker.session.files import make_private_folder, write_atomically
+from tracker.session.files import make_private_folder, named_folder, write_atomically
 from tracker.session.recovery import IN_USE_S
 
 FORMAT = "turnpost-review-index"
 #: Raise it when a row gets other fields or is computed in another way.
-FORMAT_VERSION = 19
+FORMAT_VERSION = 20
+#: Before the check sum.
+_SUM = b',"crc32":'
 #: A damaged index doesn't fill the memory; one of 2,400 sessions has some MB.
 MAX_FILE_BYTES = 200_000_000
 #: A file that was changed so shortly before it was read may change once more within the
@@ -83,9 +85,9 @@ class Records:
 
 def cache_folder() -> Path:
     """Where indexes are kept: ``TURNPOST_CACHE``, or the user's cache folder."""
-    named = os.environ.get("TURNPOST_CACHE")
-    if named:
-        return Path(named).expanduser()
+    named = named_folder("TURNPOST_CACHE")
+    if named is not None:
+        return named
     from platformdirs import user_cache_dir
 
     return Path(user_cache_dir("turnpost", appauthor=False))
@@ -222,7 +224,7 @@ class _Index:
         self._files: dict[str, Any] = {}
         self._shapes: list[list[str]] = []
         try:
-            data = json.loads(read_bytes(path, MAX_FILE_BYTES).decode("utf-8"))
+            data = json.loads(_unharmed(read_bytes(path, MAX_FILE_BYTES)).decode("utf-8"))
             own = (data["format"], data["format_version"], data["folder"])
             if own == (FORMAT, FORMAT_VERSION, self._folder):
                 self._files, self._shapes = dict(data["files"]), list(data["shapes"])
@@ -276,6 +278,24 @@ class _Index:
         }
         with contextlib.suppress(TurnpostError):
             make_private_folder(self._path.parent)
-            write_atomically(
-                self._path, json.dumps(data, ensure_ascii=False, separators=(",", ":"))
-            )
+            text = json.dumps(data, ensure_ascii=False, separators=(",", ":"))
+            write_atomically(self._path, _summed(text.encode("utf-8", errors="replace")))
+
+
+def _summed(content: bytes) -> bytes:
+    """An index with its check sum as its last value."""
+    return content[:-1] + _SUM + b"%d}" % zlib.crc32(content[:-1])
+
+
+def _unharmed(content: bytes) -> bytes:
+    """An index whose check sum is right: another figure in it could not be told from a true one.
+
+    Raises
+    ------
+    ValueError
+        If it is not.
+    """
+    body, _, told = content.rpartition(_SUM)
+    if told != b"%d}" % zlib.crc32(body):
+        raise ValueError("the index was damaged")
+    return content

@@ -31,7 +31,7 @@ from tracker.session.derive import (
 #: (this project's own choice).
 MOST_STANDS_S = 0.25
 #: Turns below this say little of how far the eyes turn back: an eye error of 0.8 degrees
-#: (issue 3) is 10 % of it.
+#: (this project's own aim) is 10 % of it.
 LEAST_RATIO_TURN_DEG = 8.0
 #: So long before and after an extreme the head hardly moves: a few looks to take the middle of
 #: (this project's own choice).

@@ -125,6 +125,30 @@ def make_folders(path: Path) -> None:
         one.mkdir(mode=0o700, exist_ok=True)
 
 
+def rights_of_group(new: Path | int, folder: Path) -> int:
+    """What a folder lets its group do, for something new in it, which gets that group (Unix).
+
+    Without the folder's group the rights would be those of another: that of whoever makes it.
+    None are given where it can't get it, as who makes it doesn't belong to it.
+
+    Parameters
+    ----------
+    new
+        What was made in the folder: its place, or its handle.
+    folder
+        The folder.
+    """
+    there = folder.stat()
+    if _group_of(new) != there.st_gid:
+        with contextlib.suppress(OSError):
+            os.chown(new, -1, there.st_gid)
+    return there.st_mode & 0o070 if _group_of(new) == there.st_gid else 0
+
+
+def _group_of(what: Path | int) -> int:
+    return os.stat(what).st_gid  # noqa: PTH116 - it may be a handle
+
+
 def open_data_folder() -> Path:
     """The data folder, made if need be, and closed to others if it is this user's alone.
 
@@ -195,13 +219,30 @@ def _take_name(whole: Path, path: Path) -> None:
 
 def data_folder() -> Path:
     """Where sessions and profiles are kept: ``TURNPOST_DATA``, or the user's data folder."""
-    named = os.environ.get("TURNPOST_DATA")
-    if named:
-        return Path(named).expanduser()
+    named = named_folder("TURNPOST_DATA")
+    if named is not None:
+        return named
     # Imported here: the check of a clip needs no data folder.
     from platformdirs import user_data_dir
 
     return Path(user_data_dir("turnpost", appauthor=False))
+
+
+def named_folder(variable: str) -> Path | None:
+    """The folder that a variable of the environment names, if it names one.
+
+    Raises
+    ------
+    InputError
+        If it lies in the home of somebody who is not known here.
+    """
+    named = os.environ.get(variable)
+    try:
+        return Path(named).expanduser() if named else None
+    except RuntimeError as error:
+        raise InputError(
+            f"{named}: nobody of this name is known; name another folder in {variable}"
+        ) from error
 
 
 def session_folder(session_id: str, data: Path | None = None) -> Path:

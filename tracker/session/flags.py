@@ -23,6 +23,10 @@ LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
 MUCH_UNREAD = 0.1
 MUCH_SLOW = 0.2
+#: So long without a picture is an outage, which ``little_measured`` is for, and no slow camera; and
+#: of fewer seconds than this one alone would be more than :data:`MUCH_SLOW` (both this project's
+#: own choice).
+OUTAGE_S, LEAST_JUDGED_S = 0.5, 5
 #: Below this quality at the ends of its turns the head is read degrees short there: on three
 #: rendered heads that turned 38 degrees after a set-up of 26 it was .3, .4 and .65, and the
 #: amplitude 25, 5 and 1 % off; at 15 to 21 degrees it is .8 and more.
@@ -130,13 +134,19 @@ def _slow_share(samples: Sequence[Sample]) -> float:
     """Share of the seconds that had fewer pictures than :data:`LOW_FRAME_RATE_HZ`.
 
     The rate over all of a set is a good one where a fast camera made up for a slow time. Seconds
-    without any picture don't count here, nor the last one, which isn't whole.
+    that an outage touches don't count here, nor the last one, which isn't whole; none where fewer
+    than :data:`LEAST_JUDGED_S` are left.
     """
     times_s = np.array([s.time_s for s in samples])
     if times_s.size < 2:
         return 0.0
-    _, pictures = np.unique(np.floor(times_s - times_s[0]), return_counts=True)
-    return float(np.mean(pictures[:-1] < LOW_FRAME_RATE_HZ)) if pictures.size > 1 else 0.0
+    second = np.floor(times_s - times_s[0])
+    outages = np.flatnonzero(np.diff(times_s) > OUTAGE_S)
+    touched = np.concatenate([second[outages], second[outages + 1], second[-1:]])
+    _, pictures = np.unique(second[~np.isin(second, touched)], return_counts=True)
+    if pictures.size < LEAST_JUDGED_S:
+        return 0.0
+    return float(np.mean(pictures < LOW_FRAME_RATE_HZ))
 
 
 def flags_of_hand(hand: Mapping[str, Any] | None) -> list[Flag]:

@@ -67,7 +67,7 @@ UNNAMED_COLUMNS = (
     *("wrist_right_x_mm", "wrist_right_y_mm", "wrist_left_x_mm", "wrist_left_y_mm"),
 )
 
-#: Issue 7: everything is on disk within a second; half of that leaves room for a slow disk.
+#: Own aim: everything is on disk within a second; half of that leaves room for a slow disk.
 SYNC_S = 0.5
 #: Bounds of what is read: a line, a whole file (four hours at 60 frames/s are 400 MB at most).
 MAX_LINE_BYTES = 1_000_000
@@ -79,6 +79,9 @@ BUFFER_BYTES = 1 << 20
 #: Records that wait at most for a disk that doesn't take them: more than an hour at
 #: 60 frames/s, some 60 MB.
 MAX_WAITING = 250_000
+#: Lines that are never written twice: one more that equals an earlier one is a copy that some
+#: damage has made. An answer may be given again.
+_ONCE = tuple(f'{{"kind":"{kind}"'.encode() for kind in ("step", "turn", "setup", "mark"))
 #: What the rest makes no sense without.
 _HEAD_KINDS = frozenset({"session", "step"})
 
@@ -140,6 +143,7 @@ class FileJournal(Closing):
         self._dropped = False
         self._entered = False
         self._closed = False
+        self._let_go = False
         self._handle: int | None = None
         try:
             self._handle = _opened(path)
@@ -174,13 +178,20 @@ class FileJournal(Closing):
         self._thread.join(timeout_s)
         if self._thread.is_alive():
             self._fault = "the disk does not answer"
-        elif self._fault:
+        elif self._fault and not self._let_go:
             self._write()
 
     def close(self, timeout_s: float = 5.0) -> None:
-        """Finish, and let the file go."""
+        """Finish, and let the file go: nothing is written any more, however often this is called.
+
+        Else what the disk did not take would make a new file once it has room, although all was
+        saved elsewhere.
+        """
         self.finish(timeout_s)
-        if self._handle is not None and not self._thread.is_alive():
+        if self._thread.is_alive():
+            return
+        self._let_go = True
+        if self._handle is not None:
             os.close(self._handle)
             self._handle = None
 
@@ -353,7 +364,7 @@ class JournalContent:
 
 
 def read_journal(path: Path, *, without: str = "") -> JournalContent:
-    """Read a journal, passing over what is damaged, its first line too.
+    """Read a journal, passing over what is damaged, its first line too, and copies of lines.
 
     Parameters
     ----------
@@ -404,9 +415,12 @@ def read_journal(path: Path, *, without: str = "") -> JournalContent:
 
 def _records(file: Any, without: str) -> Iterator[Record | None]:
     unwanted = f'{{"kind":"{without}"'.encode()
+    seen: set[bytes] = set()
     while line := file.readline(MAX_LINE_BYTES + 1):
-        if not line.strip() or line.startswith(unwanted):
+        if not line.strip() or line.startswith(unwanted) or line in seen:
             continue
+        if line.startswith(_ONCE):
+            seen.add(line)
         yield decode(line) if len(line) <= MAX_LINE_BYTES else None
 
 

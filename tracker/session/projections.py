@@ -16,7 +16,7 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.at_target import gaze_error_at_target_deg
 from tracker.session.beside import doubted_band, withheld_beside
-from tracker.session.journal import JournalContent, sample_of
+from tracker.session.journal import JournalContent, sample_of, sample_record
 from tracker.session.journal_head import Head
 from tracker.session.journal_line import Record, is_number
 from tracker.session.live import SessionInfo, setup_gaze_error_deg, was_set_up
@@ -75,9 +75,10 @@ def session_record(content: JournalContent) -> SessionRecord:
     """Everything that a journal holds, in order."""
     columns = content.columns
     samples = [s for r in content.of("sample") if (s := sample_of(r, columns)) is not None]
-    samples.sort(key=lambda s: s.time_s)
+    samples = _once(sorted(samples, key=lambda s: s.time_s))
     end_s = _end_s(content, samples)
-    begun = _begun(content)
+    # In a damaged journal lines may have changed places.
+    begun = sorted(_begun(content), key=lambda b: b[1].from_s)
     numbered = _cut(begun, end_s)
     about = _about(content)
     setups = tuple(u for r in content.of("setup") if (u := _setup(r)) is not None)
@@ -119,6 +120,17 @@ def session_record(content: JournalContent) -> SessionRecord:
         changes=_named(content, "changed"),
         marks=_named(content, "marked"),
     )
+
+
+def _once(samples: list[Sample]) -> list[Sample]:
+    """Samples in order without the copies that a damaged journal may hold."""
+    return [
+        s
+        for k, s in enumerate(samples)
+        if not k
+        or samples[k - 1].time_s != s.time_s
+        or sample_record(samples[k - 1]) != sample_record(s)
+    ]
 
 
 def _believe(samples: list[Sample], step: Step, found: Mapping[str, Any]) -> None:

@@ -171,7 +171,11 @@ def written_just_now(mtime_s: float) -> bool:
 @contextmanager
 def _held(journal: Path) -> Iterator[bool]:
     """Hold a journal's lock meanwhile; False if somebody is writing it."""
-    handle = os.open(journal, os.O_RDWR | BINARY)
+    try:
+        handle = os.open(journal, os.O_RDWR | BINARY)
+    except OSError:
+        # What can only be read was recorded all the same.
+        handle = os.open(journal, os.O_RDONLY | BINARY)
     try:
         got = lock(handle)
         if got is None:

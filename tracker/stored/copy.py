@@ -13,7 +13,7 @@ from tracker.errors import InputError, RunError, system_reason
 from tracker.inputs import open_file
 from tracker.session.files import whole_file
 from tracker.session.recovery import is_in_use
-from tracker.stored.look import RECORDED, Item, Kind, Stored, files_in
+from tracker.stored.look import RECORDED, Item, Kind, Stored, files_in, is_left_by_looking
 
 #: Can be made anew, or is nothing whole.
 NEVER = frozenset({Kind.desk_index, Kind.remains})
@@ -40,7 +40,8 @@ class Copied:
 def save_copy(stored: Stored, to: Path, kinds: Collection[Kind] = tuple(Kind)) -> Copied:
     """Write what is stored, or some kinds of it, into a zip file; whole or not at all.
 
-    Links are not followed, nor copied. A session that is being recorded is left out.
+    Links are not followed, nor copied; nor is what another program has left in a session's folder.
+    A session that is being recorded is left out.
 
     Raises
     ------
@@ -71,7 +72,7 @@ def _pack(folder: Path, items: list[Item], file: BinaryIO) -> int:
         packed.writestr(READ_ME, _TEXT)
         for item in items:
             for path in files_in(item.path):
-                if path.is_symlink() or not path.is_file():
+                if is_left_by_looking(path.name) or path.is_symlink() or not path.is_file():
                     continue
                 name = path.relative_to(folder).as_posix()
                 try:

@@ -1,8 +1,9 @@
 """What the program has stored, by kind, and what else lies in its folder.
 
 A part is known by its name and place, as those who write it name it. What nothing of
-the program writes is no part: it is named, and never copied or deleted. Links are
-never followed, but to see who can read what they lead to.
+the program writes is no part: it is named, and never copied or deleted. The one exception is
+what file managers and office programs leave in a session's folder: it is not copied, and is
+deleted with the session. Links are never followed, but to see who can read what they lead to.
 """
 
 from __future__ import annotations
@@ -74,7 +75,7 @@ _IN_SESSION = frozenset({JOURNAL_NAME, MOVED_NAME, *FILE_NAMES})
 #: Folders with sessions of other people, as the desk and ``receive`` name them.
 _BESIDE = ("baseline-", "handed-over-")
 #: What file managers (macOS, Windows, KDE) and LibreOffice leave in a folder that was looked into:
-#: nothing of anybody's, so that a session is one all the same, and takes it along.
+#: nothing of anybody's, so that a session is one all the same, and takes it along when it goes.
 _LEFT_BY_LOOKING = re.compile(
     r"\.DS_Store|\._.+|Thumbs\.db|[Dd]esktop\.ini|\.directory|\.~lock\..+#"
 )
@@ -329,8 +330,12 @@ def _half_made(name: str) -> str:
 
 def _is_of_a_session(name: str) -> bool:
     """Whether a name is that of a file of a session, whole or half made, or of nobody's."""
-    known = name in _IN_SESSION or _half_made(name) in _IN_SESSION
-    return known or _LEFT_BY_LOOKING.fullmatch(name) is not None
+    return name in _IN_SESSION or _half_made(name) in _IN_SESSION or is_left_by_looking(name)
+
+
+def is_left_by_looking(name: str) -> bool:
+    """Whether a name is that of a file which another program leaves in a folder it has shown."""
+    return _LEFT_BY_LOOKING.fullmatch(name) is not None
 
 
 def _is_half_made_folder(name: str) -> bool:

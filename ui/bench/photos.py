@@ -24,6 +24,7 @@ from numpy.typing import NDArray
 from tracker.errors import InputError, system_reason
 from tracker.head.facing import facing_of_landmarks
 from tracker.head.shape import FaceShape, generic_shape
+from tracker.inputs import open_file
 from tracker.rotation import angles_from_matrix
 from tracker.vision.models import canonical_face_triangles, canonical_face_vertices_cm
 
@@ -128,12 +129,14 @@ def _angles(rotations: Array) -> Array:
 
 def _read(path: Path) -> tuple[Array, Array, Array, Array | None]:
     try:
-        with zipfile.ZipFile(path) as packed:
-            # What it unpacks to is bounded, whatever its own size.
-            if sum(part.file_size for part in packed.infolist()) > MAX_UNPACKED_BYTES:
-                raise InputError(f"{path}: too large for landmarks of photos")
-        with np.load(path, allow_pickle=False) as file:
-            held = {name: np.asarray(file[name], dtype=np.float64) for name in file.files}
+        with open_file(path) as content:
+            with zipfile.ZipFile(content) as packed:
+                # What it unpacks to is bounded, whatever its own size.
+                if sum(part.file_size for part in packed.infolist()) > MAX_UNPACKED_BYTES:
+                    raise InputError(f"{path}: too large for landmarks of photos")
+            content.seek(0)
+            with np.load(content, allow_pickle=False) as file:
+                held = {name: np.asarray(file[name], dtype=np.float64) for name in file.files}
     except OSError as error:
         raise InputError(f"{path}: can't be read ({system_reason(error)})") from error
     except _DAMAGED as error:

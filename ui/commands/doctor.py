@@ -311,6 +311,7 @@ def data_folder() -> Finding:
 
     folder = folder_of_data()
     named = in_short(str(folder))
+    place = folder
     try:
         # What isn't there yet is made in the nearest folder that is.
         place = next((p for p in (folder, *folder.parents) if p.exists()), folder)
@@ -318,7 +319,8 @@ def data_folder() -> Finding:
             pass
     except OSError as error:
         # The system says only that there is no such folder.
-        reason = "it is a file" if place.is_file() else system_reason(error)
+        is_file = os.path.isfile(place)  # noqa: PTH113 - Path's raises where it can't be looked at
+        reason = "it is a file" if is_file else system_reason(error)
         return Finding(
             "bad",
             f"sessions can't be saved in {named} ({reason})",

@@ -262,6 +262,8 @@ def run_sheet(args: argparse.Namespace) -> int:
     wanted = {k: p for k, p in (("pdf", args.pdf), ("html", args.html)) if p is not None}
     if not wanted:
         raise InputError("say what to make: --pdf or --html")
+    if len({path.resolve() for path in wanted.values()}) < len(wanted):
+        raise InputError(f"{args.pdf}: is named twice; name another file to write")
     for path in wanted.values():
         if path.resolve() == args.plan.resolve():
             raise InputError(f"{path}: is the plan itself; name another file to write")

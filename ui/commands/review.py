@@ -33,9 +33,13 @@ def add_parser(sub: Any) -> None:
 
 def _day(text: str) -> date:
     try:
-        return date.fromisoformat(text)
+        day = date.fromisoformat(text)
     except ValueError:
         raise argparse.ArgumentTypeError(f"{text!r} is no day as in 2026-01-31") from None
+    if not 1900 <= day.year < 3000:
+        # Weeks before and after it are reckoned, and the calendar has its ends.
+        raise argparse.ArgumentTypeError(f"{text!r} is too far from today")
+    return day
 
 
 def run(args: argparse.Namespace) -> int:

@@ -105,14 +105,15 @@ class SourcePart(SessionState):
 
     def _close_service(self) -> None:
         """End the measuring, beside the window: a camera's driver may hang."""
-        was_on = self.camera_on
+        was_on = self._measures_by_camera
         service, self._service = self._service, None
         if service is not None:
             self._preview_wanted = False
             stopping = self._world.run(service.stop)
             self._stopping.append(stopping)
             if was_on:
-                self._letting_go = stopping
+                going = [job for job in self._letting_go if not job.done]
+                self._letting_go = [*going, stopping]
         self.source = SourceState.ended
 
     def _enter(self, phase: Phase) -> None:

@@ -160,8 +160,8 @@ class SessionState:
         self._news_s = nan
         self._job: Job | None = None
         self._stopping: list[Job] = []
-        #: The camera's end, while it goes on: a driver may take its time, and the light stays on.
-        self._letting_go: Job | None = None
+        #: Ends of cameras, while they go on: a driver may take its time, and the light stays on.
+        self._letting_go: list[Job] = []
         self._preview_wanted = False
         self._disk_said_s = nan
         #: Whether the measuring keeps up with the camera in this set.
@@ -191,8 +191,10 @@ class SessionState:
     @property
     def camera_on(self) -> bool:
         """Whether a camera (not a clip) may be giving pictures."""
-        if self._letting_go is not None and not self._letting_go.done:
-            return True
+        return self._measures_by_camera or any(not job.done for job in self._letting_go)
+
+    @property
+    def _measures_by_camera(self) -> bool:
         off = self.source in TROUBLES - {SourceState.hanging}
         return self._service is not None and self.clip is None and not off
 

@@ -9,7 +9,7 @@ from typing import Any
 
 from calibration.mark import MarkFound
 from tracker.lens import DEFAULT_LENS, LEAST_DEG, MOST_DEG, SOURCES, Lens
-from ui.camera_file import load_section, save_section
+from ui.camera_file import keep_entry, load_section
 
 LENSES, MARKS = "lenses", "marks"
 
@@ -29,13 +29,16 @@ def load_lens(key: str) -> Lens:
 
 def keep_lens(key: str, lens: Lens) -> None:
     """Keep a camera's lens; the usual one is kept by forgetting."""
-    _keep(LENSES, key, None if lens.source == "default" else asdict(lens))
+    keep_entry(LENSES, key, None if lens.source == "default" else asdict(lens))
 
 
 def load_mark(key: str) -> MarkFound | None:
-    """What the check by a mark showed for a kept set-up; None without, or if it is damaged."""
+    """What the check by a mark showed for a kept set-up; None without, or if it is damaged.
+
+    Nor is there one in the file of a newer version: it could not be forgotten with its set-up.
+    """
     try:
-        entry = load_section(MARKS)[key]
+        entry = load_section(MARKS, newer=False)[key]
         values = {k: float(v) for k, v in entry.items() if k != "made_on"}
         found = MarkFound(**values, made_on=str(entry["made_on"]))
     except (AttributeError, TypeError, KeyError, ValueError, OverflowError):
@@ -45,15 +48,7 @@ def load_mark(key: str) -> MarkFound | None:
 
 def keep_mark(key: str, found: MarkFound | None) -> None:
     """Keep what a check showed, or forget it."""
-    _keep(MARKS, key, None if found is None else asdict(found))
-
-
-def _keep(section: str, key: str, value: dict[str, Any] | None) -> None:
-    known = load_section(section)
-    if value is None and key not in known:
-        return
-    known.pop(key, None)
-    save_section(section, known if value is None else {**known, key: value})
+    keep_entry(MARKS, key, None if found is None else asdict(found))
 
 
 def _lens(entry: Any) -> Lens:

@@ -8770,6 +8770,11 @@
             <translation>للتنقل في الصفحة</translation>
         </message>
         <message>
+            <source>Where you can see yourself</source>
+            <comment>help.group.picture</comment>
+            <translation>حيث يمكنك رؤية صورتك</translation>
+        </message>
+        <message>
             <source>While a set goes on</source>
             <comment>help.group.set</comment>
             <translation>أثناء المجموعة</translation>

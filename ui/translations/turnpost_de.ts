@@ -8770,6 +8770,11 @@
             <translation>Um sich auf einer Seite zu bewegen</translation>
         </message>
         <message>
+            <source>Where you can see yourself</source>
+            <comment>help.group.picture</comment>
+            <translation>Wo Sie sich selbst sehen können</translation>
+        </message>
+        <message>
             <source>While a set goes on</source>
             <comment>help.group.set</comment>
             <translation>Während ein Durchgang läuft</translation>

@@ -8770,6 +8770,11 @@
             <translation>Para moverse por una página</translation>
         </message>
         <message>
+            <source>Where you can see yourself</source>
+            <comment>help.group.picture</comment>
+            <translation>Donde puede verse en la imagen</translation>
+        </message>
+        <message>
             <source>While a set goes on</source>
             <comment>help.group.set</comment>
             <translation>Durante una serie</translation>

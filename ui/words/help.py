@@ -22,6 +22,7 @@ HELP_WORDS: dict[str, object] = {
     "help.scores.enter": QT_TRANSLATE_NOOP("turnpost", "Then press Enter."),
     "help.group.always": QT_TRANSLATE_NOOP("turnpost", "In the whole program"),
     "help.group.set": QT_TRANSLATE_NOOP("turnpost", "While a set goes on"),
+    "help.group.picture": QT_TRANSLATE_NOOP("turnpost", "Where you can see yourself"),
     "help.group.call": QT_TRANSLATE_NOOP(
         "turnpost", "In the layout for a call, between two sets: for your therapist"
     ),

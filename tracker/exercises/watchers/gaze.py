@@ -61,8 +61,8 @@ class GazeOffTarget(Excursion):
     Found from 6 degrees for half a second, so decided above 5 degrees seen for 0.3 s
     (or above what :func:`off_target_limit_deg` says); over again below 0.7 of that. A
     steady offset up to 2 degrees (a calibration that has drifted) is learnt slowly and
-    taken off. What is to be found is issue 3's table, how it is decided
-    this project's own choice.
+    taken off. What is to be found is this project's own aim, how it is
+    decided its own choice.
     """
 
     code = "gaze_off_target"

@@ -16,7 +16,7 @@ from tracker.sample import Sample
 class HeadMoved(Excursion):
     """The head moves although only the eyes should.
 
-    Found from 4 degrees, ignored up to 1.5 (issue 3's table): decided half-way,
+    Found from 4 degrees, ignored up to 1.5 (this project's own aim): decided half-way,
     at 2.75 degrees from a reference that is the head's position at the start and
     follows slow drift. Over when the head is back within 1.5 degrees and doesn't only pass
     there, or still again elsewhere. With ``pitch_share`` 0 only turning counts, where another

@@ -55,7 +55,7 @@ class Amplitude(OfTurns):
     """Turns smaller or larger than asked.
 
     Tolerances: 10 % below the least asked and 25 % above the most, common
-    practice; both lie well beyond the 3 to 5 % error of an amplitude (issue 3).
+    practice; both lie well beyond the error of an amplitude, 3 to 5 % (this project's own aim).
     """
 
     def __init__(self, code: str, small_share: float = 0.9, large_share: float = 1.25) -> None:
