@@ -70,7 +70,7 @@ class Settings:
     """Settings in one small file; a value that makes no sense reads as its default."""
 
     def __init__(self, path: Path) -> None:
-        make_harmless(path)
+        path = make_harmless(path)
         _keep_private(path)
         self._store = _Store(path)
 

@@ -1,8 +1,12 @@
-"""The file of the settings before Qt reads it: Qt trusts it, and crashes or waits over some.
+r"""The file of the settings before Qt reads it: Qt trusts it, and crashes or waits over some.
 
 A pipe is read without end, a large file fills the memory, some values that Qt can write and
 this program never does crash it, and a lock that a kill has left is waited for: for half a
 minute, on a full disk without end.
+
+Such values begin with ``@``, once Qt has undone quotes, escapes and lines that go on. What else
+Qt undoes is not followed here: of lines only those reach it whose text begins with another sign
+that stays, and that of the window's place.
 """
 
 from __future__ import annotations
@@ -21,65 +25,79 @@ from tracker.session.files import write_atomically
 MAX_FILE_BYTES = 1_000_000
 #: Qt holds its lock for some milliseconds; an older one was left (own choice).
 LOCK_LEFT_S = 5.0
-#: Objects that Qt packs into a value, as it reads them once quotes and escapes are undone.
-_PACKED = re.compile(rb"@(Variant|DataStream)\(")
-#: Escapes of Qt's form of INI files: a sign by its number, a line that goes on, any other.
-_ESCAPE = re.compile(rb'\\x([0-9A-Fa-f]+)|\\([0-7]+)|\\\r?\n|\\(.)|"', re.DOTALL)
+#: Escapes of Qt's form of INI files: a sign by its number of 16 bits, which must end there; a zero;
+#: signs by letters.
+_ESCAPE = rb"\\x[0-9A-Fa-f]{1,4}(?![0-9A-Fa-f])|\\0(?![0-7])|\\[abfnrtv\"?'\\]"
+#: What a text begins with: a sign that stays, and is none of ``@``, comma, quote and backslash.
+_FIRST = rb" *(?:[!#-+.-?A-\[\]-~-]|[\xc2-\xee\xf0-\xf4]|\xef(?!\xbb\xbf)|\\[\\\"])"
+#: What follows: without quotes around it a comma would begin another text.
+_REST, _BARE = (
+    rb"(?:[^\x00-\x08\x0a-\x1f\"\\" + less + rb"]|" + _ESCAPE + rb")*" for less in (rb"", rb",")
+)
+#: The window's place stands as bytes.
+_VALUE = (
+    rb"(?:(?:" + _FIRST + _BARE + rb")?|\"(?:" + _FIRST + _REST + rb")?\""
+    rb"|@ByteArray\(" + _BARE + rb"\)|\"@ByteArray\(" + _REST + rb"\)\")"
+)
+_NAME = rb"(?:\\?[A-Za-z0-9_.%~-])+"
+#: A comment, a section, a value, or nothing.
+_LINE = re.compile(rb"[ \t]*(?:;.*|\[[A-Za-z0-9_.%~ -]*\]|" + _NAME + rb"[ \t]*=" + _VALUE + rb")?")
 
 
-def make_harmless(path: Path) -> None:
-    """Take away what Qt would fail on: a lock that was left, a file that can't be ours, values."""
+def make_harmless(path: Path) -> Path:
+    """Take away what Qt would fail on: a lock that was left, a file that can't be ours, values.
+
+    Returns
+    -------
+    Path
+        The file; where nothing can be taken away, one that can't be, which Qt takes for empty.
+    """
     _drop_lock(path.with_name(f"{path.name}.lock"))
+    if _has_become_harmless(path):
+        return path
+    return path / "none"
+
+
+def _has_become_harmless(path: Path) -> bool:
     try:
         content = read_bytes(path, MAX_FILE_BYTES)
     except TooLargeError:
-        _drop(path)
-        return
+        return _dropped(path)
     except (OSError, ValueError):
-        _drop_if_odd(path)
-        return
-    if _is_packed(content):
-        lines = [n for n in content.splitlines(keepends=True) if not _is_doubtful(n)]
-        kept = b"".join(lines)
-        with contextlib.suppress(TurnpostError):
-            write_atomically(path, b"" if _is_packed(kept) else kept)
-            return
+        return not _is_odd(path) or _dropped(path)
+    lines = re.split(rb"[\r\n]+", content)
+    kept = [line for line in lines if _LINE.fullmatch(line)]
+    if len(kept) == len(lines):
+        return True
+    try:
+        write_atomically(path, b"\n".join(kept) + b"\n")
+    except TurnpostError:
         # A disk that takes no new file still lets one go.
-        _drop(path)
-
-
-def _is_doubtful(line: bytes) -> bool:
-    return _is_packed(line) or line.rstrip(b"\r\n").endswith(b"\\")
-
-
-def _is_packed(content: bytes) -> bool:
-    return _PACKED.search(_ESCAPE.sub(_undone, content)) is not None
-
-
-def _undone(found: re.Match[bytes]) -> bytes:
-    """What an escape stands for; of signs beyond one byte none matters here."""
-    by_16, by_8, plain = found.groups()
-    if by_16 or by_8:
-        number = int(by_16, 16) if by_16 else int(by_8, 8)
-        return bytes([number]) if number < 256 else b"?"
-    return plain or b""
+        return _dropped(path)
+    return True
 
 
 def _drop_lock(lock: Path) -> None:
     with contextlib.suppress(OSError):
+        known = lock.stat()
+        # Qt writes into its lock at once: an empty one was made on a full disk, or before a kill.
         # One from the future was written before the clock was set back.
-        if abs(time.time() - lock.stat().st_mtime) > LOCK_LEFT_S:
+        if not known.st_size or abs(time.time() - known.st_mtime) > LOCK_LEFT_S:
             lock.unlink()
 
 
-def _drop_if_odd(path: Path) -> None:
-    """Take a pipe, a device or the link to one away."""
-    with contextlib.suppress(OSError, ValueError):
+def _is_odd(path: Path) -> bool:
+    """Whether it is a pipe, a device or the link to one."""
+    try:
         kind = path.stat().st_mode
-        if not stat.S_ISREG(kind) and not stat.S_ISDIR(kind):
-            path.unlink()
+    except (OSError, ValueError):
+        return False
+    return not stat.S_ISREG(kind) and not stat.S_ISDIR(kind)
 
 
-def _drop(path: Path) -> None:
-    with contextlib.suppress(OSError):
-        path.unlink()
+def _dropped(path: Path) -> bool:
+    try:
+        path.unlink(missing_ok=True)
+    except (OSError, ValueError):
+        return False
+    return True

@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from tracker.errors import InputError, RunError
+from tracker.records import appended
 from tracker.records.notes import NoteBook, author_of_system
 
 
@@ -277,3 +278,16 @@ def test_odd_lines_are_passed_over(tmp_path: Path) -> None:
         with book.path.open("a", encoding="utf-8") as file:
             file.write(json.dumps(line) + "\n")
     assert texts(book) == ["kept"]
+
+
+def test_an_added_note_reads_no_more_of_the_file_than_its_head(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    book = NoteBook(tmp_path, "kim")
+    for k in range(20):
+        book.add("note", "s1", f"The {k}th.")
+    real, read = appended._decoded, []
+    monkeypatch.setattr(appended, "_decoded", lambda row: read.append(row) or real(row))
+    book.add("note", "s1", "One more.")
+    assert len(read) == 1
+    assert len(book.notes()) == 21

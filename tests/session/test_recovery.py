@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 
 from tests.session.synthetic import steps, turns_samples
-from tracker.errors import RunError
+from tracker.errors import InputError, RunError
 from tracker.session import lock as lock_module
 from tracker.session import recovery
 from tracker.session.engine import Engine
@@ -101,6 +101,43 @@ def test_one_on_a_disk_that_can_only_be_read_is_found(
     monkeypatch.setattr(os, "open", opened)
     assert [i.folder for i in interrupted_sessions(tmp_path)] == [folder]
     assert not recovery.is_in_use(folder)
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="there are no pipes with names here")
+@pytest.mark.parametrize("kind", ["pipe", "folder"])
+def test_what_only_bears_a_journal_s_name_is_not_waited_for(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, kind: str
+) -> None:
+    """Nor does it count as let go: it can't be looked at."""
+    path = tmp_path / JOURNAL_NAME
+    os.mkfifo(path) if kind == "pipe" else path.mkdir()
+    assert recovery.is_in_use(tmp_path)
+    real = os.open
+
+    def opened(path: Any, flags: int, *more: Any) -> int:
+        if flags & (os.O_RDWR | os.O_WRONLY):
+            raise OSError(errno.EROFS, os.strerror(errno.EROFS))
+        return real(path, flags | os.O_NONBLOCK, *more)
+
+    monkeypatch.setattr(os, "open", opened)
+    assert recovery.is_in_use(tmp_path)
+
+
+def test_what_a_kill_has_left_in_a_folder_without_the_right_is_no_fault_of_the_journal(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Refused ways of changing it stand in for the folder: rights don't bind the administrator."""
+    folder = write_session(tmp_path, "a")
+    (folder / ".trace.csv.abc").write_text("half")
+    (found,) = interrupted_sessions(tmp_path)
+
+    def refused(*_: object, **_more: object) -> None:
+        raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
+
+    monkeypatch.setattr(Path, "unlink", refused)
+    monkeypatch.setattr("tracker.session.files.tempfile.mkstemp", refused)
+    with pytest.raises(InputError, match=r"can't be written \(this account has no right to it\)"):
+        save_interrupted(found)
 
 
 def test_all_of_several_are_found_the_newest_first(tmp_path: Path) -> None:

@@ -481,7 +481,11 @@ def test_a_day_at_the_end_of_the_calendar_is_refused(
 
 @pytest.mark.parametrize(
     ("variable", "words"),
-    [("TURNPOST_DATA", ["stored"]), ("TURNPOST_CACHE", ["review", ".", "--text"])],
+    [
+        ("TURNPOST_DATA", ["stored"]),
+        ("TURNPOST_CACHE", ["review", ".", "--text"]),
+        ("TURNPOST_MODELS", ["doctor"]),
+    ],
 )
 def test_a_folder_of_somebody_unknown_is_named(
     variable: str,

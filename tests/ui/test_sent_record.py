@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 
+from tracker.errors import RunError
 from tracker.records.appended import append_line
 from ui.posting.record import FORMAT, FORMAT_VERSION, Sent, SentRecord
 
@@ -58,3 +59,18 @@ def test_a_line_whose_time_can_not_be_read_is_no_last_word(
     wrote(tmp_path, first, "2026-11-20T22:30:00+01:00", "one mark")
     wrote(tmp_path, second, "some day", "none")
     assert known(tmp_path).marks == {"digest": "one mark"}
+
+
+def test_a_full_record_says_that_it_must_be_moved(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Room on the disk, or a right, would change nothing."""
+    record = SentRecord(tmp_path, "kim")
+    record.add(ADDRESS, "s-1", "digest")
+    size = record.path.stat().st_size
+    monkeypatch.setattr("tracker.records.appended.MAX_FILE_BYTES", size + 20)
+    with pytest.raises(RunError, match="move it elsewhere and send again"):
+        record.add(ADDRESS, "s-2", "another digest")
+    assert record.path.stat().st_size == size
+    record.path.unlink()
+    record.add(ADDRESS, "s-2", "digest")

@@ -49,6 +49,22 @@ def test_every_sentence_and_every_reason_can_be_said() -> None:
     assert set(WINDOWS_REASONS) <= set(SYSTEM_REASONS)
 
 
+def refused() -> set[str]:
+    """What this program itself gives as a reason, in the system's place."""
+    return {
+        str(node.args[1].value)
+        for package in (tracker, calibration, ui)
+        for path in Path(package.__path__[0]).rglob("*.py")
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Call) and ast.unparse(node.func) == "RefusedError"
+        if isinstance(node.args[1], ast.Constant)
+    }
+
+
+def test_every_reason_of_our_own_can_be_said() -> None:
+    assert len(refused()) >= 3 and refused() - set(TOLD_WORDS.values()) == set()
+
+
 def test_no_page_takes_the_words_of_the_system() -> None:
     # The launcher runs before any of us is installed.
     theirs = {"errors.py", "start.py", "inputs.py"}

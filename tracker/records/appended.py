@@ -10,7 +10,7 @@ from __future__ import annotations
 import errno
 import json
 import os
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -88,7 +88,7 @@ def read_lines(
     None of a foreign, newer or unreadable one.
     """
     try:
-        known = _lines_of(path)
+        known = list(_lines_of(path))
     except OSError:
         return []
     head = _head_of(known, format_name)
@@ -124,13 +124,13 @@ def _has_head(path: Path, own: Line) -> bool:
     return head is not None
 
 
-def _lines_of(path: Path) -> list[Line]:
-    """What can be read of a file."""
-    rows = (_decoded(row) for row in read_bytes(path, MAX_FILE_BYTES).splitlines())
-    return [r for r in rows if r is not None]
+def _lines_of(path: Path) -> Iterator[Line]:
+    """What can be read of a file, one after the other: who adds a line needs the head alone."""
+    rows = map(_decoded, read_bytes(path, MAX_FILE_BYTES).splitlines())
+    return (r for r in rows if r is not None)
 
 
-def _head_of(lines: list[Line], format_name: str) -> Line | None:
+def _head_of(lines: Iterable[Line], format_name: str) -> Line | None:
     """The first whole head: one that was cut off or is damaged is followed by another."""
     heads = (r for r in lines if r.get("format") == format_name)
     return next((h for h in heads if isinstance(h.get("format_version"), int)), None)

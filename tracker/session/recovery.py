@@ -19,6 +19,7 @@ from typing import Any
 from tracker.errors import InputError, RunError, system_reason
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.counters import channel_of
+from tracker.inputs import must_be_ordinary, open_file
 from tracker.session.files import data_folder
 from tracker.session.journal import JournalContent, NewerJournalError, read_journal
 from tracker.session.live import is_of_the_sample
@@ -143,7 +144,9 @@ def _clear_away(folder: Path) -> None:
     """Take away what a program that was killed while it wrote a file left of it."""
     for name in FILE_NAMES:
         for left in folder.glob(f".{name}.*"):
-            left.unlink(missing_ok=True)
+            # Where nothing can be taken away nothing can be saved either, and that is said.
+            with contextlib.suppress(OSError):
+                left.unlink()
 
 
 def is_in_use(folder: Path) -> bool:
@@ -175,8 +178,10 @@ def _held(journal: Path) -> Iterator[bool]:
         handle = os.open(journal, os.O_RDWR | BINARY)
     except OSError:
         # What can only be read was recorded all the same.
-        handle = os.open(journal, os.O_RDONLY | BINARY)
+        with open_file(journal) as file:
+            handle = os.dup(file.fileno())
     try:
+        must_be_ordinary(handle)
         got = lock(handle)
         if got is None:
             got = not written_just_now(os.fstat(handle).st_mtime)

@@ -11,7 +11,6 @@ from __future__ import annotations
 import hashlib
 import importlib.metadata
 import io
-import os
 import struct
 import sys
 import zipfile
@@ -26,7 +25,7 @@ from numpy.typing import NDArray
 
 from tracker.errors import RunError
 from tracker.inputs import read_bytes
-from tracker.session.files import data_folder
+from tracker.session.files import data_folder, named_folder
 
 ModelName = Literal["face", "pose", "hand"]
 ENVIRONMENT = "TURNPOST_MODELS"
@@ -73,6 +72,8 @@ def load_model(name: ModelName) -> bytes:
     ------
     RunError
         If no file with the right content is found; says where to put it.
+    InputError
+        As for :func:`own_folder`.
     """
     wanted = MODELS[name]
     wrong: Path | None = None
@@ -96,9 +97,14 @@ def load_model(name: ModelName) -> bytes:
 
 
 def own_folder() -> Path:
-    """Where a person puts model files: the folder named, else one in the user's data."""
-    named = os.environ.get(ENVIRONMENT)
-    return Path(named).expanduser() if named else data_folder() / FOLDER
+    """Where a person puts model files: the folder named, else one in the user's data.
+
+    Raises
+    ------
+    InputError
+        As for :func:`~tracker.session.files.named_folder`.
+    """
+    return named_folder(ENVIRONMENT) or data_folder() / FOLDER
 
 
 def _places(filename: str) -> Iterator[Path]:

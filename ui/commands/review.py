@@ -12,6 +12,9 @@ from tracker.errors import InputError
 if TYPE_CHECKING:
     from tracker.records.people import Person
 
+#: Weeks before and after a day are reckoned, and the calendar has its ends (own choice).
+YEARS = range(1900, 3000)
+
 
 def add_parser(sub: Any) -> None:
     """Add the command's parser."""
@@ -36,8 +39,7 @@ def _day(text: str) -> date:
         day = date.fromisoformat(text)
     except ValueError:
         raise argparse.ArgumentTypeError(f"{text!r} is no day as in 2026-01-31") from None
-    if not 1900 <= day.year < 3000:
-        # Weeks before and after it are reckoned, and the calendar has its ends.
+    if day.year not in YEARS:
         raise argparse.ArgumentTypeError(f"{text!r} is too far from today")
     return day
 

@@ -13,6 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from tracker.errors import RunError, system_reason
+from tracker.inputs import TooLargeError
 from tracker.records.appended import MAX_FILE_BYTES, append_line, read_lines
 from tracker.records.notes import FOLDER_NAME
 
@@ -65,6 +66,13 @@ class SentRecord:
         self.author = author
         self.path = self.folder / f"{author}{SUFFIX}"
 
+    @property
+    def _too_large(self) -> str:
+        return (
+            f"{self.path}: the record of what was sent has become too large to be read; move "
+            "it elsewhere and send again: what went before goes once more, nothing is doubled"
+        )
+
     def of(self, address: str) -> Sent:
         """What was sent to an address; a line that can't be read only means a second sending.
 
@@ -74,10 +82,7 @@ class SentRecord:
             If the author's own record is larger than is read; it would be taken for empty.
         """
         if self.path.is_file() and self.path.stat().st_size > MAX_FILE_BYTES:
-            raise RunError(
-                f"{self.path}: the record of what was sent has become too large to be read; move "
-                "it elsewhere and send again: what went before goes once more, nothing is doubled"
-            )
+            raise RunError(self._too_large)
         sent = Sent({}, {}, {}, {}, {}, set(), {})
         for line in self._lines():
             if line["to"] != address:
@@ -133,6 +138,9 @@ class SentRecord:
         }
         try:
             append_line(self.path, head, line if why is None else {**line, "why": why})
+        except TooLargeError as error:
+            # It is full: no room on the disk and no right help.
+            raise RunError(self._too_large) from error
         except OSError as error:
             raise RunError(
                 f"{self.path}: what was sent could not be written down ({system_reason(error)}); "

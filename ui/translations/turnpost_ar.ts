@@ -11795,6 +11795,11 @@
             <translation>الإعداد السابق لا يناسب هذا الوجه أو هذا الضوء؛ قم بالإعداد كله</translation>
         </message>
         <message>
+            <source>the key would take too much memory to be opened; make it on another computer</source>
+            <comment>told.key_heavy</comment>
+            <translation>سيحتاج فتح المفتاح إلى ذاكرة أكثر من اللازم؛ أنشئه على حاسوب آخر</translation>
+        </message>
+        <message>
             <source>is a second copy of {path}, left out</source>
             <comment>told.left.copy</comment>
             <translation>نسخة ثانية من {path}، تُركت</translation>
@@ -11898,6 +11903,16 @@
             <source>the place on the network does not answer</source>
             <comment>told.network_silent</comment>
             <translation>المكان على الشبكة لا يستجيب</translation>
+        </message>
+        <message>
+            <source>{path}: was written by a newer version of this program; update it</source>
+            <comment>told.newer</comment>
+            <translation>{path}: كتبه إصدار أحدث من هذا البرنامج؛ حدّث البرنامج</translation>
+        </message>
+        <message>
+            <source>a newer version of this program wrote it</source>
+            <comment>told.newer_wrote</comment>
+            <translation>كتبه إصدار أحدث من هذا البرنامج</translation>
         </message>
         <message>
             <source>it is not an ordinary file</source>

@@ -11795,6 +11795,11 @@
             <translation>die letzte Einrichtung passt nicht zu diesem Gesicht oder diesem Licht; machen Sie die ganze Einrichtung</translation>
         </message>
         <message>
+            <source>the key would take too much memory to be opened; make it on another computer</source>
+            <comment>told.key_heavy</comment>
+            <translation>der Schlüssel würde zum Öffnen zu viel Speicher brauchen; machen Sie ihn auf einem anderen Computer</translation>
+        </message>
+        <message>
             <source>is a second copy of {path}, left out</source>
             <comment>told.left.copy</comment>
             <translation>ist eine zweite Kopie von {path}, ausgelassen</translation>
@@ -11898,6 +11903,16 @@
             <source>the place on the network does not answer</source>
             <comment>told.network_silent</comment>
             <translation>der Ort im Netzwerk antwortet nicht</translation>
+        </message>
+        <message>
+            <source>{path}: was written by a newer version of this program; update it</source>
+            <comment>told.newer</comment>
+            <translation>{path}: wurde von einer neueren Version dieses Programms geschrieben; aktualisieren Sie es</translation>
+        </message>
+        <message>
+            <source>a newer version of this program wrote it</source>
+            <comment>told.newer_wrote</comment>
+            <translation>eine neuere Version dieses Programms hat es geschrieben</translation>
         </message>
         <message>
             <source>it is not an ordinary file</source>

@@ -11795,6 +11795,11 @@
             <translation>la última preparación no va con esta cara o esta luz; haga la preparación completa</translation>
         </message>
         <message>
+            <source>the key would take too much memory to be opened; make it on another computer</source>
+            <comment>told.key_heavy</comment>
+            <translation>abrir la llave exigiría demasiada memoria; hágala en otro ordenador</translation>
+        </message>
+        <message>
             <source>is a second copy of {path}, left out</source>
             <comment>told.left.copy</comment>
             <translation>es una segunda copia de {path}; no se ha tenido en cuenta</translation>
@@ -11898,6 +11903,16 @@
             <source>the place on the network does not answer</source>
             <comment>told.network_silent</comment>
             <translation>el lugar de la red no responde</translation>
+        </message>
+        <message>
+            <source>{path}: was written by a newer version of this program; update it</source>
+            <comment>told.newer</comment>
+            <translation>{path}: lo escribió una versión más nueva de este programa; actualícelo</translation>
+        </message>
+        <message>
+            <source>a newer version of this program wrote it</source>
+            <comment>told.newer_wrote</comment>
+            <translation>lo escribió una versión más nueva de este programa</translation>
         </message>
         <message>
             <source>it is not an ordinary file</source>

@@ -80,6 +80,11 @@ TOLD_WORDS: dict[str, object] = {
         "place",
     ),
     "told.copy_nothing": QT_TRANSLATE_NOOP("turnpost", "there is nothing to copy"),
+    # the clinic's key
+    "told.key_heavy": QT_TRANSLATE_NOOP(
+        "turnpost",
+        "the key would take too much memory to be opened; make it on another computer",
+    ),
     # why the system refuses something (tracker.errors.SYSTEM_REASONS)
     "told.no_right": QT_TRANSLATE_NOOP("turnpost", "this account has no right to it"),
     "told.read_only": QT_TRANSLATE_NOOP("turnpost", "nothing can be changed there, only read"),
@@ -103,6 +108,7 @@ TOLD_WORDS: dict[str, object] = {
     # and of our own
     "told.no_name": QT_TRANSLATE_NOOP("turnpost", "no file can have such a name"),
     "told.no_file": QT_TRANSLATE_NOOP("turnpost", "it is not an ordinary file"),
+    "told.newer_wrote": QT_TRANSLATE_NOOP("turnpost", "a newer version of this program wrote it"),
     "told.behind_link": QT_TRANSLATE_NOOP("turnpost", "it lies behind a link"),
     "told.folder_gone": QT_TRANSLATE_NOOP("turnpost", "its folder is gone"),
     "told.disk_silent": QT_TRANSLATE_NOOP("turnpost", "the disk does not answer"),
@@ -111,6 +117,9 @@ TOLD_WORDS: dict[str, object] = {
     "told.unread": QT_TRANSLATE_NOOP("turnpost", "{path}: can't be read ({why})"),
     "told.unread.short": QT_TRANSLATE_NOOP("turnpost", "can't be read ({why})"),
     "told.unread.folder": QT_TRANSLATE_NOOP("turnpost", "the folder can't be read ({why})"),
+    "told.newer": QT_TRANSLATE_NOOP(
+        "turnpost", "{path}: was written by a newer version of this program; update it"
+    ),
     "told.no_place": QT_TRANSLATE_NOOP(
         "turnpost", "{path}: can't be written ({why}); choose another place"
     ),
