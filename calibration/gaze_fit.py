@@ -23,7 +23,7 @@ MIN_FRAMES = 30
 #: a second, so what they lag behind goes on about so long, in seconds (this project's own choice;
 #: on rendered heads half of it and the double do nearly as well).
 LAG_S = 0.2
-#: Frames farther apart than this don't tell how the head went from one to the other (design.md:
+#: Frames farther apart than this don't tell how the head went from one to the other (own choice:
 #: half a second without news is "not measured").
 GAP_S = 0.5
 

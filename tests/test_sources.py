@@ -56,7 +56,7 @@ LAYOUT = ("(FORMAT, FORMAT_VERSION)", "_ARRAYS", "_RIDGE", "_PLACE_BYTES", "turn
 SOURCE = re.compile(
     r"common practice|own choice|measured (on|in|with|from|by)\b|measured[:)]|derived|arithmetic"
     r"|rendered|made-up|tried in|own aim"
-    r"|design\.md|documentation|\b(19|20)\d\d\b|WCAG|STEADI|Cawthorne-Cooksey|leaflet|\bsrc\.[A-Z]+",
+    r"|documentation|\b(19|20)\d\d\b|WCAG|STEADI|Cawthorne-Cooksey|leaflet|\bsrc\.[A-Z]+",
     re.IGNORECASE,
 )
 REMEMBERED = re.compile(r"from memory|remembered", re.IGNORECASE)

@@ -10,8 +10,8 @@ from tracker.session.flags import LOW_FRAME_RATE_HZ
 #: Mean luminance of the face. Below the first the sensor's noise takes over and the
 #: exposure grows long; above the second the skin is near white (common practice).
 DARK, BRIGHT = 0.18, 0.92
-#: Height of the face as a share of the picture's. The library asks for about a fifth
-#: (platform.md, part 2, section 4); above the second a turning head leaves the picture.
+#: Height of the face as a share of the picture's: below the first it is small for the library,
+#: which asks for about a fifth; above the second a turning head leaves the picture (own choice).
 FAR, NEAR = 0.15, 0.6
 
 

@@ -34,7 +34,7 @@ from tracker.sample import Sample
 
 Array = NDArray[np.float64]
 
-#: How far into the future a speed looks (design.md: "the same fixed look-ahead").
+#: How far into the future a speed looks (own choice: one and the same everywhere).
 LOOK_AHEAD_S = 0.1
 #: A longer pause between samples is not fitted across: at 15 frames/s it is three lost frames
 #: (this project's own choice).

@@ -16,7 +16,7 @@ from tracker.session.live import SessionInfo, check_found, head_reach_found, wal
 from tracker.session.projections import SessionRecord, session_record
 from tracker.session.stage import StageLog, Step, setup_steps
 
-#: Without a stage log the first second is taken for the rest pose (design.md).
+#: Without a stage log the first second is taken for the rest pose (own choice).
 REST_S = 1.0
 
 

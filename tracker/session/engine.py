@@ -25,7 +25,7 @@ from tracker.session.run import ExerciseRun, repetitions_asked
 from tracker.session.stage import Step, is_judged
 from tracker.session.unlike import EyesInDoubt
 
-#: Half a second without news means "not measured" (design.md).
+#: Half a second without news means "not measured" (own choice).
 SILENT_S = 0.5
 
 

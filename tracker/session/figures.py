@@ -294,7 +294,7 @@ _OF_TURN = {
 def repetition_rows(
     turns: Sequence[Turn], each: int = 2, withheld: Mapping[str, str] | None = None
 ) -> list[dict[str, Any]]:
-    """One row for each repetition: its turns, ``each`` of them (there and back: design.md).
+    """One row for each repetition: its turns, ``each`` of them (there and back, own choice).
 
     ``withheld`` has figures of the whole set that are not told, and why: what belongs to them
     of single turns isn't told either, and the row says why (``reason``).

@@ -91,7 +91,7 @@ def sway(samples: Sequence[Sample]) -> Figure:
 def held(samples: Sequence[Sample], events: Iterable[Event], from_s: float, to_s: float) -> Figure:
     """How long a posture was held: in place, seen, and with the eyes as asked.
 
-    Blinks and holes under half a second don't interrupt it (design.md). ``value`` is
+    Blinks and holes under half a second don't interrupt it (own choice). ``value`` is
     the whole time in seconds, ``longest_s`` the longest stretch without a break.
     """
     broken = [

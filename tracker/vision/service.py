@@ -86,8 +86,8 @@ class Limits:
 
     Notes
     -----
-    Half a second is that of design.md; all else is this project's own choice: a camera is
-    missed at once, a start and a fit may be slow, and a clip has no hurry.
+    After half a second anything counts as not measured. All is this project's own choice: a
+    camera is missed at once, a start and a fit may be slow, and a clip has no hurry.
     """
 
     silent_s: float = 0.5

@@ -18,7 +18,7 @@ from ui.bench.derived import derived
 
 Array = NDArray[np.float64]
 
-#: An event is found when one of its kind begins this near to the truth (design.md).
+#: An event is found when one of its kind begins this near to the truth (own choice).
 EVENT_WITHIN_S = 0.15
 #: Errors of the eyes are counted while they are open and not in a blink's edge.
 OPEN = 0.95

@@ -71,7 +71,7 @@ TROUBLES = frozenset(
 NO_PICTURE = TROUBLES | {SourceState.silent, SourceState.restarting}
 LIVE_PHASES = frozenset({Phase.countdown, Phase.exercise, Phase.paused})
 COUNTDOWN_S = 3.0
-#: A cue stays at least this long (platform.md: 1.5 to 2 s and longer, one at a time).
+#: A cue stays at least this long (own choice: 1.5 to 2 s and longer, one at a time).
 CUE_SHOWN_S = 3.0
 #: A note that is not about the exercise stays longer: nobody need read it at once.
 NOTE_SHOWN_S = 8.0

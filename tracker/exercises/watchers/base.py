@@ -80,7 +80,7 @@ class Excursion(Watcher):
         The beginning is dated back to when the distance last was this small.
     """
 
-    #: Longer holes end what lasts; shorter ones (blinks) are bridged (design.md: "a blink
+    #: Longer holes end what lasts; shorter ones (blinks) are bridged (own choice: "a blink
     #: under 0.5 s is no loss of gaze").
     BRIDGE_S = 0.5
     #: How far back a beginning is dated at most.

@@ -23,7 +23,7 @@ def _set_out_s(before_s: float, time_s: float) -> float:
 
 
 class EyesClosed(Watcher):
-    """The eyes stay shut: longer than a blink (0.5 s, design.md).
+    """The eyes stay shut: longer than a blink (0.5 s, own choice).
 
     On a small face the lids of shut eyes are read to and fro: on one of nine rendered heads (74 cm
     away, 640x480) a quarter of the samples of shut eyes read .3 to .5. So a moment in which they

@@ -13,7 +13,7 @@ from tracker.sample import Sample
 
 
 class NotMeasured(Watcher):
-    """No usable sample for half a second (design.md); says why.
+    """No usable sample for half a second (own choice); says why.
 
     ``otherwise`` is the reason where no sample gives one.
     """
@@ -57,7 +57,7 @@ class NotMeasured(Watcher):
 class LeftPicture(Watcher):
     """The person went out of the picture, which is more than a face not found.
 
-    No face for half a second (design.md), and before that it was far from its place
+    No face for half a second (own choice), and before that it was far from its place
     and still going away. A hand before the face, a turned head or a dark room leave
     it where it was. How wide the picture is at the person isn't known; a picture that
     shows a face with some room round it ends more than 150 mm from the face's middle.
