@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import contextlib
 import json
+import os
 import random
 import resource
 import time
@@ -39,6 +40,7 @@ from tracker.plan.starter import starter_plan
 from tracker.practice.history import load_history
 from tracker.practice.scripted import load_answers
 from tracker.profile import Profile, RestFrame
+from tracker.records.index import index_path, read_folder
 from tracker.records.notes import NoteBook
 from tracker.session.clip_run import run_samples
 from tracker.session.engine import Engine
@@ -51,6 +53,7 @@ from tracker.session.summary import summarise
 from tracker.session.summary_file import load_summary, save_summary
 from tracker.session.trace import load_trace, save_trace
 from ui.bench.photos import photos_table
+from ui.settings import Settings
 from ui.setup.lens_store import load_lens, load_mark
 
 MOST_S, MOST_MB = 1.0, 200.0
@@ -122,6 +125,35 @@ def nobody() -> Profile:
     )
 
 
+def remembered(path: Path) -> None:
+    """The settings, all of which is asked for; Qt itself keeps what it has read by the name."""
+    place = path.with_name(f"{time.monotonic_ns()}.ini")
+    path.replace(place)
+    settings = Settings(place)
+    for name, what in vars(Settings).items():
+        if isinstance(what, property):
+            getattr(settings, name)
+    settings.sync()
+    place.unlink(missing_ok=True)
+
+
+def indexed(clinic: Path) -> Case:
+    """The desk's index of a folder: however it is spoilt, shown is what the folder holds."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setenv("TURNPOST_CACHE", str(clinic.with_name("cache")))
+        shown = read_folder(clinic).fingerprint
+        assert read_folder(clinic).kept == 1
+        content = index_path(clinic).read_bytes()
+
+    def read(path: Path) -> None:
+        place = index_path(clinic)
+        place.parent.mkdir(parents=True, exist_ok=True)
+        path.replace(place)
+        assert read_folder(clinic).fingerprint == shown
+
+    return content, read
+
+
 @pytest.fixture(scope="module")
 def cases(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Case]:
     """One good file for each reader."""
@@ -158,6 +190,8 @@ def cases(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Case]:
         "scenario": (json.dumps({"name": "a", "movement": {"kind": "nods"}}).encode(), scenario),
         "cameras": (json.dumps(cameras).encode(), kept_cameras),
         "notes": (notes_of(folder), noted),
+        "settings": (settings_of(folder), remembered),
+        "desk's index": indexed(clinic_of(folder)),
     }
     files = {
         "summary": ("s.json", load_summary),
@@ -181,6 +215,25 @@ def notes_of(folder: Path) -> bytes:
     return book.path.read_bytes()
 
 
+def settings_of(folder: Path) -> bytes:
+    """Settings of somebody who has changed some."""
+    settings = Settings(folder / "window.ini")
+    settings.text_percent, settings.colours, settings.glasses = 150, "dark", "single"
+    settings.sync()
+    return (folder / "window.ini").read_bytes()
+
+
+def clinic_of(folder: Path) -> Path:
+    """A clinic's folder with one session, written an hour ago and so trusted to stay."""
+    home = folder / "clinic"
+    (home / "one").mkdir(parents=True)
+    path = home / "one" / "summary.json"
+    path.write_bytes((folder / "s.json").read_bytes())
+    hour_ago = time.time() - 3600.0
+    os.utime(path, (hour_ago, hour_ago))
+    return home
+
+
 def scenario(path: Path) -> object:
     """A scenario; its error is one of its own, as its package knows none of the others."""
     try:
@@ -196,7 +249,8 @@ def kept_cameras(path: Path) -> None:
     load_mark("a")
 
 
-KINDS = ("plan", "answers", "stage log", "scenario", "cameras", "notes", "summary", "history",
+KINDS = ("plan", "answers", "stage log", "scenario", "cameras", "notes", "settings",
+         "desk's index", "summary", "history",
          "trace", "journal", "profile", "hand-over", "encrypted hand-over",
          "record of sending")  # fmt: skip
 
