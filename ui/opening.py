@@ -24,6 +24,7 @@ from ui.reserve import keep_constants_alive
 from ui.screen import bring_back
 from ui.settings import Settings
 from ui.start import has_screen
+from ui.x_screen import answers
 
 #: The timer that looks for garbage, and its spacing.
 COLLECTOR, COLLECT_EVERY_MS = "collector", 500
@@ -71,7 +72,9 @@ def _must_show_windows() -> None:
         raise RunError("there is no screen to open a window on; start from a desktop")
     if display and (platform or not os.environ.get("WAYLAND_DISPLAY")):
         _must_load(Path(PySide6.__file__).parent / "Qt" / "plugins" / "platforms" / "libqxcb.so")
-        _must_reach(display)
+        if not answers(display):
+            why = f"no window can be opened: the screen {display} can't be reached"
+            raise RunError(f"{why}; start from a desktop")
 
 
 def _must_load(plugin: Path) -> None:
@@ -82,22 +85,6 @@ def _must_load(plugin: Path) -> None:
     except OSError as error:
         why = f"no window can be opened: {error}"
         raise RunError(f"{why}; 'turnpost doctor' says what to do") from error
-
-
-def _must_reach(display: str) -> None:
-    """Whether a screen of X answers, in the way in which Qt asks for it."""
-    try:
-        xcb = ctypes.CDLL("libxcb.so.1")
-    except OSError:
-        # Qt has one of its own, then.
-        return
-    xcb.xcb_connect.restype = ctypes.c_void_p
-    screen = ctypes.c_void_p(xcb.xcb_connect(os.fsencode(display), None))
-    failed = xcb.xcb_connection_has_error(screen)
-    xcb.xcb_disconnect(screen)
-    if failed:
-        why = f"no window can be opened: the screen {display} can't be reached"
-        raise RunError(f"{why}; start from a desktop")
 
 
 def _remember_no_folders() -> None:

@@ -28,8 +28,9 @@ LOCK_LEFT_S = 5.0
 #: Escapes of Qt's form of INI files: a sign by its number of 16 bits, which must end there; a zero;
 #: signs by letters.
 _ESCAPE = rb"\\x[0-9A-Fa-f]{1,4}(?![0-9A-Fa-f])|\\0(?![0-7])|\\[abfnrtv\"?'\\]"
-#: What a text begins with: a sign that stays, and is none of ``@``, comma, quote and backslash.
-_FIRST = rb" *(?:[!#-+.-?A-\[\]-~-]|[\xc2-\xee\xf0-\xf4]|\xef(?!\xbb\xbf)|\\[\\\"])"
+#: What a text begins with: a sign that stays, and is none of comma, quote, backslash and a single
+#: ``@`` (of two Qt takes one away and unpacks nothing).
+_FIRST = rb" *(?:@@|[!#-+.-?A-\[\]-~-]|[\xc2-\xee\xf0-\xf4]|\xef(?!\xbb\xbf)|\\[\\\"])"
 #: What follows: without quotes around it a comma would begin another text.
 _REST, _BARE = (
     rb"(?:[^\x00-\x08\x0a-\x1f\"\\" + less + rb"]|" + _ESCAPE + rb")*" for less in (rb"", rb",")
@@ -66,7 +67,7 @@ def _has_become_harmless(path: Path) -> bool:
     except (OSError, ValueError):
         return not _is_odd(path) or _dropped(path)
     lines = re.split(rb"[\r\n]+", content)
-    kept = [line for line in lines if _LINE.fullmatch(line)]
+    kept = [line for line in lines if _LINE.fullmatch(line) and _is_text(line)]
     if len(kept) == len(lines):
         return True
     try:
@@ -74,6 +75,15 @@ def _has_become_harmless(path: Path) -> bool:
     except TurnpostError:
         # A disk that takes no new file still lets one go.
         return _dropped(path)
+    return True
+
+
+def _is_text(line: bytes) -> bool:
+    """Whether it is UTF-8: Qt's decoder swallows half of a sign and lets what follows begin."""
+    try:
+        line.decode("utf-8")
+    except UnicodeDecodeError:
+        return False
     return True
 
 

@@ -191,11 +191,22 @@ class TestEyesClosed:
         ]
         assert changes == []
 
-    def test_a_share_of_shut_eyes_counts_each_blink(self) -> None:
-        opened = [1.0] * 20 + [0.1] * 6 + [1.0] * 20
-        for rate_hz in (30.0, 60.0):
-            samples = [Sample(k / rate_hz, eye_open=v) for k, v in enumerate(opened)]
-            assert eyes_closed_fraction(samples)["value"] == pytest.approx(6 / 46, abs=1e-4)
+    @pytest.mark.parametrize("rate_hz", [15.0, 30.0, 60.0])
+    @pytest.mark.parametrize("shut", [1, 2, 6])
+    def test_a_share_of_shut_eyes_counts_each_blink(self, shut: int, rate_hz: float) -> None:
+        opened = ([1.0] * 20 + [0.1] * shut) * 3
+        samples = [Sample(k / rate_hz, eye_open=v) for k, v in enumerate(opened)]
+        assert eyes_closed_fraction(samples)["value"] == pytest.approx(shut / (20 + shut), abs=1e-4)
+
+    @pytest.mark.parametrize(("half", "shut"), [([0.5, 0.6], 5), ([0.5, 0.8], 3), ([0.5] * 6, 3)])
+    def test_a_flicker_within_a_closing_is_shut_a_look_is_not(
+        self, half: list[float], shut: int
+    ) -> None:
+        opened = [1.0] * 10 + [0.1, 0.1, *half, 0.1] + [1.0] * 10
+        samples = [Sample(k / 30, eye_open=v) for k, v in enumerate(opened)]
+        assert eyes_closed_fraction(samples)["value"] == pytest.approx(
+            shut / len(samples), abs=1e-4
+        )
 
     def test_an_unknown_openness_decides_nothing(self) -> None:
         watcher = EyesClosed()

@@ -364,6 +364,20 @@ def test_a_time_with_few_pictures_is_not_hidden_by_one_with_many(
     assert found == said
 
 
+def test_hardly_any_pictures_are_a_slow_camera_and_no_outage() -> None:
+    times_s = [k / 30 for k in range(210)] + [7.0 + k / 1.9 for k in range(6)]
+    (flag,) = [f for f in flags_of([Sample(t) for t in times_s], 1.0, ()) if "rate" in f.flag]
+    assert flag.reason == "22 % of the time fewer than 14 pictures a second"
+
+
+def test_a_few_slow_seconds_among_outages_are_no_large_share() -> None:
+    """Of thirty seconds two are slow; in most others there is an outage."""
+    times_s = [k / 30 for k in range(900)]
+    kept = [t for t in times_s if t < 4 or t % 4 > 1.5]
+    slow = [t for k, t in enumerate(kept) if not 1 <= t < 3 or k % 3 == 0]
+    assert "low_frame_rate" not in {f.flag for f in flags_of([Sample(t) for t in slow], 1.0, ())}
+
+
 @pytest.mark.parametrize("back_s", [4.3, 4.6, 5.05, 6.0, 7.9])
 def test_the_seconds_beside_an_outage_are_not_slow_ones(back_s: float) -> None:
     """It begins and ends within a second, whose rest has pictures enough for its time."""

@@ -129,6 +129,8 @@ def test_people_that_cannot_be_are_one_line(words: str, capsys: pytest.CaptureFi
 def test_people_go_with_sets_alone(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["bench", "accuracy", "--people", "3"]) == 2
     assert "--people goes with 'sets'" in capsys.readouterr().err
+    assert main(["bench", "sets", "--rate", "15"]) == 2
+    assert "--rate goes with --people" in capsys.readouterr().err
 
 
 def test_numbers_of_people(monkeypatch: pytest.MonkeyPatch) -> None:

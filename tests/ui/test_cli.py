@@ -484,7 +484,6 @@ def test_a_day_at_the_end_of_the_calendar_is_refused(
     [
         ("TURNPOST_DATA", ["stored"]),
         ("TURNPOST_CACHE", ["review", ".", "--text"]),
-        ("TURNPOST_MODELS", ["doctor"]),
     ],
 )
 def test_a_folder_of_somebody_unknown_is_named(
@@ -497,3 +496,13 @@ def test_a_folder_of_somebody_unknown_is_named(
     assert cli.main(words) == 2
     said = capsys.readouterr().err
     assert "~nobody-of-this-name" in said and variable in said
+
+
+def test_the_doctor_goes_on_where_a_folder_is_somebodys_unknown(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setenv("TURNPOST_MODELS", "~nobody-of-this-name/turnpost")
+    assert cli.main(["doctor"]) == 1
+    said = capsys.readouterr().out
+    assert "~nobody-of-this-name" in said and "TURNPOST_MODELS" in said
+    assert said.index("~nobody-of-this-name") < said.index("camera")

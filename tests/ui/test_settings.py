@@ -77,6 +77,23 @@ def test_a_packed_value_never_reaches_qt_which_crashes_over_it(tmp_path: Path, p
     assert "ariant" not in text and "Stream" not in text and "[screens]" in text
 
 
+def test_half_a_sign_lets_no_packed_value_begin(tmp_path: Path) -> None:
+    """Qt's decoder holds the half back and gives nothing for it."""
+    path = tmp_path / "window.ini"
+    packed = b"\xc2" + "".join(f"\\x{ord(c):x}" for c in "@Variant(").encode() + rb"\0\0\0\x4d\0)"
+    path.write_bytes(b"[General]\ncamera=" + packed + b"\ntext_percent=150\n")
+    settings = Settings(path)
+    assert settings.camera == "" and settings.text_percent == 150
+    assert b"\xc2" not in path.read_bytes()
+
+
+def test_a_camera_whose_name_begins_with_an_at_sign_is_known_again(tmp_path: Path) -> None:
+    settings = Settings(tmp_path / "window.ini")
+    settings.camera = "@home cam"
+    settings.sync()
+    assert Settings(tmp_path / "window.ini").camera == "@home cam"
+
+
 def test_whatever_this_program_keeps_is_plain_enough(tmp_path: Path) -> None:
     path = tmp_path / "window.ini"
     settings, bare = Settings(path), QByteArray(b"\x01\xd9 ab\x000")

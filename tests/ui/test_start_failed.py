@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication, QMessageBox
 from tests.ui import pictures
 from tracker.errors import RunError
 from ui import cli, opening, start_failed, theme, words
+from ui.commands import doctor
 from ui.languages import hush
 from ui.settings import Settings
 
@@ -165,6 +166,15 @@ def test_a_screen_that_is_not_there_is_said_in_one_line(tmp_path: Path) -> None:
     for named in ({}, {"QT_QPA_PLATFORM": "xcb"}):
         line = said(["plan", "edit"], tmp_path, DISPLAY=NOBODYS, **named)
         assert f"the screen {NOBODYS} can't be reached" in line
+
+
+@ON_X
+def test_the_doctor_names_a_screen_that_does_not_answer(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("DISPLAY", NOBODYS)
+    for name in NO_SCREEN[1:]:
+        monkeypatch.delenv(name, raising=False)
+    found = doctor.screen()
+    assert found.state == "bad" and f"the screen {NOBODYS} can't be reached" in found.what
 
 
 @ON_X

@@ -7,13 +7,11 @@ from math import isfinite, nan
 from typing import Any
 
 import numpy as np
-from numpy.lib.stride_tricks import sliding_window_view
-from numpy.typing import NDArray
 
 from tracker.exercises.catalogue import Exercise
 from tracker.exercises.counters import EYE_OPEN_LEAST, channel_of, eyes_usable
 from tracker.exercises.watchers import is_measured, off_target_limit_deg
-from tracker.exercises.watchers.lids import FLICKER_S
+from tracker.exercises.watchers.lids import is_flicker
 from tracker.motion.turning import Turn, steps_s
 from tracker.rotation import angle_between_deg, direction_from_angles
 from tracker.sample import Sample
@@ -257,7 +255,7 @@ LOOKS_DOWN = "who looks at the floor lowers the lids, which reads as shut eyes"
 def eyes_closed_fraction(samples: Sequence[Sample], *, looks_down: bool = False) -> Figure:
     """Share of the measured samples in which the eyes were shut, blinks included.
 
-    What a single sample reads otherwise than those around it is noise of the lids, as for
+    Lids that look half open for a moment in between are shut, as for
     :class:`tracker.exercises.watchers.EyesClosed`. Not told where one ``looks_down`` to the
     floor as asked.
     """
@@ -266,18 +264,21 @@ def eyes_closed_fraction(samples: Sequence[Sample], *, looks_down: bool = False)
     known = [s for s in samples if isfinite(s.eye_open)]
     if not known:
         return {"value": None, "n": 0, "reason": "the lids were not measured"}
-    opened = _unflickered([s.time_s for s in known], [s.eye_open for s in known])
-    shut = int((opened < EYE_OPEN_LEAST).sum())
+    shut = _shut(known)
     return {"value": round(shut / len(known), 4), "n": len(known), "reason": None}
 
 
-def _unflickered(times_s: list[float], opened: list[float]) -> NDArray[np.float64]:
-    """Medians ``(n,)`` of openness over as many samples as a flicker of the lids lasts."""
-    gap_s = float(np.median(np.diff(times_s))) if len(times_s) > 1 else FLICKER_S
-    beside = int(0.5 * FLICKER_S / max(gap_s, 1e-3) + 1e-6)
-    values = np.asarray(opened, dtype=np.float64)
-    around = sliding_window_view(np.pad(values, beside, mode="edge"), 2 * beside + 1)
-    return np.asarray(np.median(around, axis=1))
+def _shut(known: Sequence[Sample]) -> int:
+    """How many samples are of shut eyes; lids that flicker between two such are shut, too."""
+    count, last = 0, -1
+    for k, sample in enumerate(known):
+        if sample.eye_open >= EYE_OPEN_LEAST:
+            continue
+        between = known[last + 1 : k]
+        flickered = last >= 0 and between and is_flicker(between)
+        count += 1 + (len(between) if flickered else 0)
+        last = k
+    return count
 
 
 #: What of a turn goes with a figure of all: of which no more can be told than of all of them.

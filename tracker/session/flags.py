@@ -23,10 +23,10 @@ LOW_MEASURED = 0.8
 LOW_LIGHT = 0.15
 MUCH_UNREAD = 0.1
 MUCH_SLOW = 0.2
-#: So long without a picture is an outage, which ``little_measured`` is for, and no slow camera; and
+#: Longer without a picture is an outage, which ``little_measured`` is for, and no slow camera; and
 #: of fewer seconds than this one alone would be more than :data:`MUCH_SLOW` (both this project's
 #: own choice).
-OUTAGE_S, LEAST_JUDGED_S = 0.5, 5
+OUTAGE_S, LEAST_JUDGED_S = 1.0, 5
 #: Below this quality at the ends of its turns the head is read degrees short there: on three
 #: rendered heads that turned 38 degrees after a set-up of 26 it was .3, .4 and .65, and the
 #: amplitude 25, 5 and 1 % off; at 15 to 21 degrees it is .8 and more.
@@ -131,11 +131,10 @@ def flags_of(
 
 
 def _slow_share(samples: Sequence[Sample]) -> float:
-    """Share of the seconds that had fewer pictures than :data:`LOW_FRAME_RATE_HZ`.
+    """Share of the whole seconds that had fewer pictures than :data:`LOW_FRAME_RATE_HZ`.
 
     The rate over all of a set is a good one where a fast camera made up for a slow time. Seconds
-    that an outage touches don't count here, nor the last one, which isn't whole; none where fewer
-    than :data:`LEAST_JUDGED_S` are left.
+    that an outage touches are not slow ones; of fewer than :data:`LEAST_JUDGED_S` nothing is told.
     """
     times_s = np.array([s.time_s for s in samples])
     if times_s.size < 2:
@@ -144,9 +143,10 @@ def _slow_share(samples: Sequence[Sample]) -> float:
     outages = np.flatnonzero(np.diff(times_s) > OUTAGE_S)
     touched = np.concatenate([second[outages], second[outages + 1], second[-1:]])
     _, pictures = np.unique(second[~np.isin(second, touched)], return_counts=True)
-    if pictures.size < LEAST_JUDGED_S:
-        return 0.0
-    return float(np.mean(pictures < LOW_FRAME_RATE_HZ))
+    # The last one isn't whole.
+    whole = float(second[-1])
+    slow = np.count_nonzero(pictures < LOW_FRAME_RATE_HZ)
+    return slow / whole if whole >= LEAST_JUDGED_S else 0.0
 
 
 def flags_of_hand(hand: Mapping[str, Any] | None) -> list[Flag]:

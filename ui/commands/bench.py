@@ -64,7 +64,7 @@ def add_parser(sub: argparse._SubParsersAction[argparse.ArgumentParser]) -> None
         help="sets: draw so many people, or those of these numbers, each with a set-up",
     )
     parser.add_argument(
-        "--rate", type=int, default=30, metavar="HZ", help="--people: pictures a second"
+        "--rate", type=int, metavar="HZ", help="--people: pictures a second (default: 30)"
     )
     parser.add_argument("--seed", type=int, default=0, help="other seeds draw other clips and sets")
     parser.add_argument("--keep", type=Path, metavar="DIR", help="keep the drawn clips there")
@@ -89,6 +89,8 @@ def run(args: argparse.Namespace) -> int:
         return _run_photos(args.clip)
     if args.people is not None and args.what != "sets":
         raise InputError("--people goes with 'sets' alone")
+    if args.rate is not None and args.people is None:
+        raise InputError("--rate goes with --people")
     if args.few and args.what != "review":
         raise InputError("--few goes with 'review' alone")
     if args.what == "review":
@@ -163,12 +165,13 @@ def _run_sets(args: argparse.Namespace) -> int:
     """Make up sets, judge them, print the table."""
     if args.sets < 1 or args.seed < 0 or args.clip:
         raise InputError("'bench sets' takes a number of sets (--sets) and a seed, no clips")
-    if not 10 <= args.rate <= 60:
+    rate_hz = 30 if args.rate is None else args.rate
+    if not 10 <= rate_hz <= 60:
         raise InputError("--rate takes 10 to 60 pictures a second")
     if args.people is not None:
         from ui.bench.people import people_table
 
-        lines = people_table(_people(args.people), args.seed, args.rate)
+        lines = people_table(_people(args.people), args.seed, rate_hz)
     else:
         from ui.bench.sets import sets_table
 

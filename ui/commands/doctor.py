@@ -15,10 +15,11 @@ from importlib import metadata
 from pathlib import Path
 from typing import Literal, get_args
 
-from tracker.errors import RunError, system_reason
+from tracker.errors import InputError, RunError, system_reason
 from ui import installed
 from ui.native import NATIVE, is_examined
 from ui.start import PYTHONS, has_screen, is_debian, missing_libraries, package_of
+from ui.x_screen import unreached
 
 State = Literal["good", "note", "bad"]
 
@@ -150,6 +151,8 @@ def _as_far_as_can_be(what: str, look: Callable[[], Iterable[Finding]]) -> Itera
         lacks = error.name or str(error)
         again = installed.AGAIN[installed.way()]
         yield Finding("bad", f"{what} can't be looked at: {lacks} is missing or broken", again)
+    except InputError as error:
+        yield Finding("bad", f"{what} can't be looked at: {error}", "name another, or none")
 
 
 def python_version() -> Finding:
@@ -247,13 +250,13 @@ def models() -> Iterator[Finding]:
 
 def screen() -> Finding:
     """Whether a window can be opened."""
-    if has_screen():
-        return Finding("good", "a screen")
-    return Finding(
-        "bad",
-        "no screen for the window",
-        "start from a desktop; 'measure' and 'check' work without one",
-    )
+    to_do = "start from a desktop; 'measure' and 'check' work without one"
+    if not has_screen():
+        return Finding("bad", "no screen for the window", to_do)
+    named = unreached() if sys.platform == "linux" else ""
+    if named:
+        return Finding("bad", f"the screen {named} can't be reached", to_do)
+    return Finding("good", "a screen")
 
 
 def camera() -> Finding:

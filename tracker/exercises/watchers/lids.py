@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import isfinite, nan
 
 from tracker.exercises.counters import EYE_OPEN_LEAST
@@ -22,6 +23,13 @@ def _set_out_s(before_s: float, time_s: float) -> float:
     return max(before_s, time_s - _BEFORE_MOST_S) if isfinite(before_s) else time_s
 
 
+def is_flicker(between: Sequence[Sample]) -> bool:
+    """Whether samples between two of shut eyes are noise of the lids, and no look."""
+    lasts_s = between[-1].time_s - between[0].time_s
+    opened = max(s.eye_open for s in between)
+    return lasts_s < FLICKER_S - EPSILON_S and opened < SURELY_OPEN
+
+
 class EyesClosed(Watcher):
     """The eyes stay shut: longer than a blink (0.5 s, own choice).
 
@@ -36,7 +44,7 @@ class EyesClosed(Watcher):
     least_s
         How long they have to be.
     flicker_s
-        As long as this they may look half open in between.
+        For less than this they may look half open in between.
     surely_open
         Eyes at least this open are open at once.
     """
