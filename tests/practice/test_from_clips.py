@@ -167,12 +167,13 @@ def test_clips_end_no_day_and_go_on_in_one_that_is_over() -> None:
 
 
 def alone(name: str) -> Any:
-    """The same clip judged by itself, with the plan's dose."""
+    """The same clip judged by itself, with its set-up and the plan's dose."""
     extra = [
         s.model_copy(update={"repetitions": 20}) if s.step == "exercise" else s
         for s in CLIPS[name][0]
     ]
-    return summarise(run_samples(CLIPS[name][1](), extra, SessionInfo())).exercises[0]
+    about = SessionInfo(setup=dict(FOUND[name]))
+    return summarise(run_samples(CLIPS[name][1](), extra, about)).exercises[0]
 
 
 def test_each_set_is_judged_as_it_would_be_alone(session: Path) -> None:
