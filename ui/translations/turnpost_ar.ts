@@ -12395,9 +12395,9 @@
             <translation>يجري تجهيز الكاميرا. قد يستغرق ذلك نصف دقيقة.</translation>
         </message>
         <message>
-            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <source>The camera is slow. More light may help.</source>
             <comment>verdict.slow</comment>
-            <translation>الكاميرا بطيئة هنا. قد يساعد مزيد من الضوء أمامك. يمكنك المتابعة.</translation>
+            <translation>الكاميرا بطيئة. قد يساعد مزيد من الضوء.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>

@@ -12395,9 +12395,9 @@
             <translation>Die Kamera wird vorbereitet. Das kann eine halbe Minute dauern.</translation>
         </message>
         <message>
-            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <source>The camera is slow. More light may help.</source>
             <comment>verdict.slow</comment>
-            <translation>Die Kamera ist hier langsam. Mehr Licht vor Ihnen kann helfen. Sie können weitermachen.</translation>
+            <translation>Die Kamera ist langsam. Mehr Licht kann helfen.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>

@@ -12395,9 +12395,9 @@
             <translation>Preparando la cámara. Puede tardar medio minuto.</translation>
         </message>
         <message>
-            <source>The camera is slow here. More light in front of you may help. You can go on.</source>
+            <source>The camera is slow. More light may help.</source>
             <comment>verdict.slow</comment>
-            <translation>Aquí la cámara va lenta. Más luz delante de usted puede ayudar. Puede continuar.</translation>
+            <translation>La cámara va lenta. Más luz puede ayudar.</translation>
         </message>
         <message>
             <source>The voice can't be heard any more. Beats and the words on the screen lead you.</source>

@@ -32,9 +32,7 @@ CAMERA_WORDS: dict[str, object] = {
     ),
     "verdict.far": QT_TRANSLATE_NOOP("turnpost", "You are far away. Come a hand closer."),
     "verdict.near": QT_TRANSLATE_NOOP("turnpost", "You are very near. Move back by a hand."),
-    "verdict.slow": QT_TRANSLATE_NOOP(
-        "turnpost", "The camera is slow here. More light in front of you may help. You can go on."
-    ),
+    "verdict.slow": QT_TRANSLATE_NOOP("turnpost", "The camera is slow. More light may help."),
     # trouble with the camera: what it is, and what to do; "retry" where a button tries again
     "trouble.no_camera": QT_TRANSLATE_NOOP("turnpost", "No camera was found."),
     "trouble.no_camera.do": QT_TRANSLATE_NOOP(
