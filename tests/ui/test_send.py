@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import socket
 import subprocess
 import sys
@@ -665,6 +666,17 @@ def test_a_wrong_call_sends_nothing_and_repeats_no_secret(
     assert says in said.err and said.err.count("\n") == 1
     assert "s3cret" not in said.out + said.err
     assert not (clinic / "notes").exists()
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="no pipes in folders here")
+@pytest.mark.timeout(20)
+def test_a_pipe_as_certificate_is_refused_and_not_waited_for(
+    clinic: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    os.mkfifo(tmp_path / "pipe")
+    words = ["--to", "https://127.0.0.1:9/fhir", "--certificate", str(tmp_path / "pipe")]
+    assert main(["send", str(clinic), *words]) == 2
+    assert "it is not an ordinary file" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("text", ["", "two words", "two\nlines", "x" * 20_000, "ü"])

@@ -12,10 +12,13 @@ from urllib3.exceptions import LocationParseError
 from urllib3.util import parse_url
 
 from tracker.errors import InputError, system_reason
+from tracker.inputs import read_input
 
 TOKEN_VARIABLE = "TURNPOST_SEND_TOKEN"
 #: Longer than the tokens that servers give out; own choice.
 MAX_TOKEN = 16_000
+#: The system's own file of all authorities takes a fifth of a megabyte; own choice.
+MAX_CERTIFICATE = 4_000_000
 #: Longest system of pseudonyms; own choice.
 MAX_URI = 200
 
@@ -100,6 +103,8 @@ def trust(certificate: Path | None) -> ssl.SSLContext:
     """
     if certificate is None:
         return ssl.create_default_context()
+    # OpenSSL would wait for a pipe without end.
+    read_input(certificate, MAX_CERTIFICATE, "a certificate")
     try:
         context = ssl.create_default_context(cafile=str(certificate))
     except ssl.SSLError:
