@@ -21,13 +21,15 @@ from ui.setup.lens_store import keep_lens, keep_mark, load_lens, load_mark
 ONE, OTHER = Lens(50.0, "paper", 1.0, 1.33), Lens(60.0, "paper", 1.0, 1.33)
 
 
+def refused(path: Path, most: int) -> bytes:
+    """A disk that gives nothing."""
+    raise OSError(errno.EIO, os.strerror(errno.EIO))
+
+
 def test_a_fault_of_the_disk_costs_no_lens(
     private_data_folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     keep_lens("aaaaaaaaaaaa", ONE)
-
-    def refused(path: Path, most: int) -> bytes:
-        raise OSError(errno.EIO, os.strerror(errno.EIO))
 
     with monkeypatch.context() as patched:
         patched.setattr(camera_file, "read_bytes", refused)
@@ -43,12 +45,10 @@ def test_a_fault_in_passing_costs_none_either(
 ) -> None:
     """Only the first reading fails: nothing may be taken from it for what is written."""
     keep_lens("aaaaaaaaaaaa", ONE)
-    real, faults = camera_file.read_bytes, [OSError(errno.EIO, os.strerror(errno.EIO))]
+    real, left = camera_file.read_bytes, [refused]
 
     def refused_once(path: Path, most: int) -> bytes:
-        if faults:
-            raise faults.pop()
-        return real(path, most)
+        return left.pop()(path, most) if left else real(path, most)
 
     with monkeypatch.context() as patched:
         patched.setattr(camera_file, "read_bytes", refused_once)
@@ -61,9 +61,6 @@ def test_what_can_not_be_looked_at_does_not_count_as_deleted(
     private_data_folder: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     keep_mark("k", MARK)
-
-    def refused(path: Path, most: int) -> bytes:
-        raise OSError(errno.EIO, os.strerror(errno.EIO))
 
     with monkeypatch.context() as patched:
         patched.setattr(camera_file, "read_bytes", refused)
