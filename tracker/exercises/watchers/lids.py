@@ -25,9 +25,13 @@ def _set_out_s(before_s: float, time_s: float) -> float:
 
 def is_flicker(between: Sequence[Sample]) -> bool:
     """Whether samples between two of shut eyes are noise of the lids, and no look."""
-    lasts_s = between[-1].time_s - between[0].time_s
-    opened = max(s.eye_open for s in between)
-    return lasts_s < FLICKER_S - EPSILON_S and opened < SURELY_OPEN
+    return not any(_is_open(s, between[0].time_s) for s in between)
+
+
+def _is_open(sample: Sample, half_open_from_s: float) -> bool:
+    """Whether lids that look apart are: surely so, or for no shorter than a flicker."""
+    surely = sample.eye_open >= SURELY_OPEN
+    return surely or sample.time_s - half_open_from_s >= FLICKER_S - EPSILON_S
 
 
 class EyesClosed(Watcher):
@@ -35,7 +39,7 @@ class EyesClosed(Watcher):
 
     On a small face the lids of shut eyes are read to and fro: on one of nine rendered heads (74 cm
     away, 640x480) a quarter of the samples of shut eyes read .3 to .5. So a moment in which they
-    look half open does not interrupt, if they look shut on the whole.
+    look half open does not interrupt (:func:`is_flicker`), if they look shut on the whole.
 
     Parameters
     ----------
@@ -43,24 +47,13 @@ class EyesClosed(Watcher):
         Eyes less open than this are shut.
     least_s
         How long they have to be.
-    flicker_s
-        For less than this they may look half open in between.
-    surely_open
-        Eyes at least this open are open at once.
     """
 
     code = "eyes_closed"
 
-    def __init__(
-        self,
-        shut_below: float = EYE_OPEN_LEAST,
-        least_s: float = 0.5,
-        flicker_s: float = FLICKER_S,
-        surely_open: float = SURELY_OPEN,
-    ) -> None:
+    def __init__(self, shut_below: float = EYE_OPEN_LEAST, least_s: float = 0.5) -> None:
         super().__init__()
         self._shut_below, self._least_s = shut_below, least_s
-        self._flicker_s, self._surely_open = flicker_s, surely_open
         self._last_s = nan
         self._forget()
 
@@ -77,7 +70,9 @@ class EyesClosed(Watcher):
             out = self._lost(sample.time_s)
         before_s, self._last_s = self._last_s, sample.time_s
         if sample.eye_open >= self._shut_below:
-            if self._opened(sample):
+            if not isfinite(self._half_s):
+                self._half_s = sample.time_s
+            if _is_open(sample, self._half_s):
                 ended_s = self._half_s
                 self._forget()
                 return [*out, self._end(ended_s)] if self.on else out
@@ -91,13 +86,6 @@ class EyesClosed(Watcher):
             if not self.on and long and self._sum < self._shut_below * self._count:
                 out.append(self._begin(self._began_s))
         return out
-
-    def _opened(self, sample: Sample) -> bool:
-        """Whether lids that look apart are: surely so, or for longer than a flicker."""
-        if not isfinite(self._half_s):
-            self._half_s = sample.time_s
-        surely = sample.eye_open >= self._surely_open
-        return surely or sample.time_s - self._half_s >= self._flicker_s - EPSILON_S
 
     def _lost(self, time_s: float) -> list[Change]:
         if time_s - self._last_s < 0.5:
