@@ -10,6 +10,7 @@ import pytest
 
 from tracker.errors import InputError, RunError
 from tracker.records import appended
+from tracker.records.index import read_folder
 from tracker.records.notes import NoteBook, author_of_system
 
 
@@ -197,6 +198,23 @@ def test_the_notes_of_a_newer_version_stay_as_they_are(tmp_path: Path) -> None:
     with pytest.raises(RunError, match=r"not saved \(a newer version of this program wrote it"):
         book.add("note", "s1", "two")
     assert book.path.read_bytes() == newer
+
+
+def test_notes_that_are_not_shown_are_named_with_their_reason(tmp_path: Path) -> None:
+    """A colleague may have marked a repetition there, and the figures still hold it."""
+    for author in ("ann", "kim", "lee"):
+        NoteBook(tmp_path, author).add("note", "s1", "one")
+    newer, foreign = (tmp_path / "notes" / f"{n}.notes.jsonl" for n in ("ann", "kim"))
+    newer.write_bytes(newer.read_bytes().replace(b'"format_version": 1', b'"format_version": 9'))
+    foreign.write_text('{"of": "somebody else"}\n', encoding="utf-8")
+    (tmp_path / "notes" / "new.notes.jsonl").touch()
+    assert [(u.path, u.why) for u in read_folder(tmp_path).unread] == [
+        (
+            "notes/ann.notes.jsonl",
+            "can't be read (a newer version of this program wrote it)",
+        ),
+        ("notes/kim.notes.jsonl", "is no file of this program"),
+    ]
 
 
 def test_no_note_goes_where_it_could_not_be_read_again(

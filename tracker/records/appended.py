@@ -14,7 +14,7 @@ from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Any
 
-from tracker.errors import RefusedError
+from tracker.errors import RefusedError, system_reason
 from tracker.inputs import TooLargeError, must_be_ordinary, read_bytes
 from tracker.session.files import make_folders, rights_of_group
 from tracker.session.lock import BINARY
@@ -89,15 +89,27 @@ def read_lines(
     """
     try:
         known = list(_lines_of(path))
+        head = _head_of(known, format_name)
+        _must_not_be_newer(head, version)
     except OSError:
         return []
-    head = _head_of(known, format_name)
-    if head is None or head["format_version"] > version:
+    if head is None:
         return []
     # The file tells whose lines they are, whatever a line says of itself.
     lines = [r for r in known if "format" not in r and makes_sense(r)]
     whose = {"author": str(head.get("author")), "writer": str(head.get("writer") or "")}
     return [{**row, **whose} for row in lines]
+
+
+def why_unread(path: Path, format_name: str, version: int) -> str:
+    """Why :func:`read_lines` gives no line of a file; empty where it gives them."""
+    try:
+        head = _head_of(_lines_of(path), format_name)
+        _must_not_be_newer(head, version)
+        is_ours = head is not None or path.stat().st_size == 0
+    except OSError as error:
+        return f"can't be read ({system_reason(error)})"
+    return "" if is_ours else "is no file of this program"
 
 
 def _last_byte(handle: int, size: int) -> bytes:
@@ -119,9 +131,13 @@ def _has_head(path: Path, own: Line) -> bool:
         If it can't be read, or a newer version of the program wrote it.
     """
     head = _head_of(_lines_of(path), own["format"])
-    if head is not None and head["format_version"] > own["format_version"]:
-        raise RefusedError(errno.EINVAL, "a newer version of this program wrote it")
+    _must_not_be_newer(head, own["format_version"])
     return head is not None
+
+
+def _must_not_be_newer(head: Line | None, version: int) -> None:
+    if head is not None and head["format_version"] > version:
+        raise RefusedError(errno.EINVAL, "a newer version of this program wrote it")
 
 
 def _lines_of(path: Path) -> Iterator[Line]:

@@ -23,6 +23,7 @@ from tracker.plan.files import load_plan
 from tracker.plan.model import Plan
 from tracker.records.folder import Place, PlanFile, Unread, find_places, read_place
 from tracker.records.identity import each_once
+from tracker.records.notes import unread_notes
 from tracker.records.rows import SessionRow, Shapes, pack, unpack
 from tracker.session.files import make_private_folder, named_folder, write_atomically
 from tracker.session.recovery import IN_USE_S
@@ -116,7 +117,7 @@ def read_folder(
         If the folder itself can't be read.
     """
     places: list[Place] = []
-    unread: list[Unread] = []
+    unread = unread_notes(folder)
     for found in find_places(folder):
         if isinstance(found, Unread):
             unread.append(found)

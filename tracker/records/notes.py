@@ -26,7 +26,8 @@ from pathlib import Path
 from typing import Any, Literal
 
 from tracker.errors import InputError, RunError, system_reason
-from tracker.records.appended import append_line, read_lines
+from tracker.records.appended import append_line, read_lines, why_unread
+from tracker.records.folder import Unread
 
 FORMAT = "turnpost-notes"
 FORMAT_VERSION = 1
@@ -119,7 +120,7 @@ class NoteBook:
     def all_lines(self, *kinds: str) -> list[tuple[dict[str, Any], bool]]:
         """Lines of some kinds, each with whether it was withdrawn; each author's in their order."""
         lines: dict[str, dict[str, Any]] = {}
-        for path in sorted(self.folder.glob("*.jsonl")):
+        for path in _files_in(self.folder):
             for line in read_lines(path, FORMAT, FORMAT_VERSION, _makes_sense):
                 lines.setdefault(str(line.get("id")), line)
         # Only who wrote a line withdraws it; of one without a writer the login has to do.
@@ -209,6 +210,19 @@ class NoteBook:
             raise RunError(
                 f"{self.path}: the note was not saved ({system_reason(error)})"
             ) from error
+
+
+def _files_in(folder: Path) -> list[Path]:
+    return sorted(folder.glob("*.jsonl"))
+
+
+def unread_notes(folder: Path) -> list[Unread]:
+    """Files of notes below a reviewed folder of which nothing is shown, and why.
+
+    A mark in one of them would have left a repetition out of the figures.
+    """
+    whys = [(p, why_unread(p, FORMAT, FORMAT_VERSION)) for p in _files_in(folder / FOLDER_NAME)]
+    return [Unread(f"{FOLDER_NAME}/{path.name}", why) for path, why in whys if why]
 
 
 def _whose(line: Mapping[str, Any]) -> tuple[Any, Any]:
