@@ -12,7 +12,6 @@ REASONS = (
     "too_dark",
     "too_far",
     "turned_too_far",
-    "frame_rate_too_low",
     "covered",
     "blurred",
     "gap",

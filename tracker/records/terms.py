@@ -121,7 +121,6 @@ REASONS: dict[str, str] = {
     "too_dark": "too dark",
     "too_far": "too far from the camera",
     "turned_too_far": "head turned too far",
-    "frame_rate_too_low": "frame rate too low",
     "covered": "face covered, or its light changed",
     "blurred": "picture blurred",
     "gap": "pictures missing",

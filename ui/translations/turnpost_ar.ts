@@ -9695,11 +9695,6 @@
             <translation>تغير الضوء على عينيك، أو تغيرت نظارتك، منذ الإعداد</translation>
         </message>
         <message>
-            <source>the camera is too slow</source>
-            <comment>reason.frame_rate_too_low</comment>
-            <translation>الكاميرا بطيئة جدًا</translation>
-        </message>
-        <message>
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
             <translation>هناك صور ناقصة</translation>

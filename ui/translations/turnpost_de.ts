@@ -9695,11 +9695,6 @@
             <translation>das Licht auf Ihren Augen oder Ihre Brille ist anders als bei der Einrichtung</translation>
         </message>
         <message>
-            <source>the camera is too slow</source>
-            <comment>reason.frame_rate_too_low</comment>
-            <translation>die Kamera ist zu langsam</translation>
-        </message>
-        <message>
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
             <translation>es fehlen Bilder</translation>

@@ -9695,11 +9695,6 @@
             <translation>la luz en sus ojos, o sus gafas, han cambiado desde la preparación</translation>
         </message>
         <message>
-            <source>the camera is too slow</source>
-            <comment>reason.frame_rate_too_low</comment>
-            <translation>la cámara es demasiado lenta</translation>
-        </message>
-        <message>
             <source>pictures are missing</source>
             <comment>reason.gap</comment>
             <translation>faltan imágenes</translation>
