@@ -11,6 +11,7 @@ from collections.abc import Iterator
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.catalogue.notes import CAUTIONS, NOT_MEASURED
+from tracker.plan.unlocking import TO_COME
 from tracker.records import telling, terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
@@ -102,6 +103,7 @@ _SENTENCES = (
     "{least} to {most} degrees to each side",
     "nothing was asked for",
     "the therapist found it met on {day}",
+    f"{TO_COME} ({{day}})",
     "it is in words only, and the therapist has not said so yet",
     "{count} of {needed} sessions",
     "session {number} of the last {needed}: {why}",

@@ -2827,6 +2827,11 @@
             <translation>تبدو العينان مختلفتين عما في الإعداد: ضوء آخر أو نظارة أخرى</translation>
         </message>
         <message>
+            <source>the day has not come yet on which the therapist found it met ({day})</source>
+            <comment>the day has not come yet on which the therapist found it met ({day})</comment>
+            <translation>لم يأت بعد اليوم الذي وجده فيه المعالج متحققًا ({day})</translation>
+        </message>
+        <message>
             <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
             <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
             <translation>اتجهت العينان إلى الداخل {value} درجة (بهامش {error}) عند اقتراب الإصبع</translation>

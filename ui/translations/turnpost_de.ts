@@ -2827,6 +2827,11 @@
             <translation>die Augen sehen anders aus als bei der Einrichtung: anderes Licht oder eine andere Brille</translation>
         </message>
         <message>
+            <source>the day has not come yet on which the therapist found it met ({day})</source>
+            <comment>the day has not come yet on which the therapist found it met ({day})</comment>
+            <translation>der Tag, an dem sie von der Therapie als erfüllt befunden wurde, ist noch nicht gekommen ({day})</translation>
+        </message>
+        <message>
             <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
             <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
             <translation>die Augen drehten sich um {value} Grad (auf {error} genau) einwärts, als der Finger näher kam</translation>

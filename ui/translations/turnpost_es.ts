@@ -2827,6 +2827,11 @@
             <translation>los ojos se ven distintos de los de la preparación: otra luz, u otras gafas</translation>
         </message>
         <message>
+            <source>the day has not come yet on which the therapist found it met ({day})</source>
+            <comment>the day has not come yet on which the therapist found it met ({day})</comment>
+            <translation>aún no ha llegado el día en que el terapeuta la dio por cumplida ({day})</translation>
+        </message>
+        <message>
             <source>the eyes turned in by {value} degrees (within {error}) as the finger came near</source>
             <comment>the eyes turned in by {value} degrees (within {error}) as the finger came near</comment>
             <translation>los ojos giraron hacia dentro {value} grados (con un margen de {error}) al acercarse el dedo</translation>
