@@ -37,7 +37,8 @@ def judged(name: str, spoil=lambda s: s) -> Comparison:
     rows = np.stack([truth.columns[n] for n in names], axis=1)
     samples = [Sample(**dict(zip(names, row, strict=True))) for row in rows.tolist()]
     steps = load_stage_log(stage_path_of(clip)).steps
-    return compare(run_samples([spoil(s) for s in samples], steps, SessionInfo()), truth)
+    about = SessionInfo(setup={"gaze_error_deg": 0.0})
+    return compare(run_samples([spoil(s) for s in samples], steps, about), truth)
 
 
 @pytest.mark.parametrize("name", ["turns-good", "turns-gaze-drops", "jumps-good"])
@@ -229,7 +230,6 @@ def photos_file(
     return path
 
 
-@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no pipes with names here")
 def test_a_clip_without_its_truth_is_refused_in_a_sentence(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -258,6 +258,7 @@ def test_a_clip_without_its_truth_is_refused_in_a_sentence(
     assert "c.truth.csv: line 2, time_s: 'soon' is no number" in refused()
 
 
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no pipes with names here")
 def test_a_pipe_in_place_of_photos_is_not_waited_for(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -300,12 +301,12 @@ def test_labels_that_err_are_beyond_a_regression_taught_by_them(
         {"landmarks": None},
         {"image_size": np.zeros((3, 2))},
         {"landmarks": np.full((20, 478, 3), np.nan)},
-        {"matrix": np.zeros((20, 3, 3))},
         {"landmarks": np.float64(0.5)},
         {"landmarks": np.full((20, 478, 3), "left")},
         {"image_size": np.zeros((20, 2))},
         {"image_size": np.full((20, 2), 1j)},
         {"matrix": np.full((20, 4, 4), np.nan)},
+        {"matrix": np.zeros((20, 3, 3))},
         {"truth_yaw_pitch_roll_deg": np.full((20, 3), 80.0)},
         {"landmarks": np.array([{"a": 1}] * 20, dtype=object)},
     ],
@@ -318,7 +319,6 @@ def test_a_file_that_holds_no_landmarks_of_photos_is_refused(
     assert len(capsys.readouterr().err.splitlines()) == 1
 
 
-def test_foreign_and_cut_files_are_no_photos(
 @pytest.mark.parametrize(
     ("changed", "said"),
     [
@@ -407,6 +407,7 @@ def test_labels_that_are_all_alike_have_no_slope(
     assert capsys.readouterr().out.splitlines()[-1].split()[2::3] == ["-", "-", "-"]
 
 
+def test_foreign_and_cut_files_are_no_photos(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     whole = photos_file(tmp_path / "p.npz").read_bytes()

@@ -176,6 +176,7 @@ FLAGS: dict[str, str] = {
     "reported": "reported by the patient, not seen",
     "setup_failed": "set-up unusable",
     "no_setup": "no set-up",
+    "setup_unknown": "set-up not known",
     "far_turned": "turned farther than the set-up holds",
     "count_lost": "camera gone for some of it",
     "seat_off": "sat at another distance",
