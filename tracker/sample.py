@@ -12,7 +12,6 @@ REASONS = (
     "too_dark",
     "too_far",
     "turned_too_far",
-    "frame_rate_too_low",
     "covered",
     "blurred",
     "gap",
@@ -25,6 +24,10 @@ REASONS = (
     "no_setup",
     "no_body",
 )
+
+#: Nothing was measured of a person's set-up. Beside a measured head: a usual face stands in for
+#: one, and the eyes can't be read.
+NO_SETUP = "no_setup"
 
 #: Lowest and highest eye-in-head yaw, and pitch, in degrees, that a set-up taught.
 Reach = tuple[tuple[float, float], tuple[float, float]]

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.motion.stands import Path, bends, rise, stands
-from tests.session.synthetic import FROM_S, TO_S, steps
+from tests.session.synthetic import FROM_S, TO_S, WELL_READ, steps
 from tracker.exercises.catalogue import CATALOGUE, permission
 from tracker.exercises.events import Event
 from tracker.exercises.watchers import EyesOpened, PossibleFall
@@ -71,7 +71,7 @@ def samples(
 
 
 def run(exercise: str, made: list[Sample], **step: object) -> ExerciseRecord:
-    return run_samples(made, steps(exercise, **step), SessionInfo()).exercises[0]
+    return run_samples(made, steps(exercise, **step), SessionInfo(setup=WELL_READ)).exercises[0]
 
 
 def found(exercise: str, made: list[Sample], code: str, **step: object) -> list[Event]:

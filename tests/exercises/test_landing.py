@@ -23,6 +23,7 @@ from tracker.session.arrivals import (
     left_out,
 )
 from tracker.session.clip_run import run_samples
+from tracker.session.figures import NOT_CHECKED
 from tracker.session.live import SessionInfo
 from tracker.session.stage import StageLog
 from tracker.session.summary import summarise
@@ -120,6 +121,17 @@ def test_what_the_error_does_not_allow_is_not_measured_with_the_reason() -> None
     assert found.events == []
     blind = summary_of(score, gaze_error_deg=2.5)
     assert blind.arrivals is not None and blind.arrivals["reason"] == TOO_COARSE
+
+
+def test_where_nobody_has_measured_how_well_the_gaze_is_read_no_jump_is_judged() -> None:
+    score = jumps_of(**SHORT)
+    record = judged(score)
+    assert {e.code for e in summarise(record).exercises[0].events} == {"gaze_short"}
+    # The same samples as a trace of which no set-up is known.
+    (alone,) = summarise(run_samples(record.samples, record.steps, SessionInfo())).exercises
+    assert alone.events == [] and alone.arrivals is not None
+    assert alone.arrivals["reason"] == NOT_CHECKED and alone.arrivals["short"] is None
+    assert alone.arrivals["off_deg"]["median"] is None and alone.arrivals["within_deg"] is None
 
 
 def test_without_targets_or_eyes_there_is_a_reason_and_no_count() -> None:

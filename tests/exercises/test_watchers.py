@@ -15,7 +15,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calibration.check import GazeCheck
-from tests.session.synthetic import jump_samples, steps, turns_samples
+from tests.session.synthetic import WELL_READ, jump_samples, steps, turns_samples
 from tracker.exercises.events import Event
 from tracker.exercises.watchers import (
     Amplitude,
@@ -29,13 +29,13 @@ from tracker.exercises.watchers import (
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
-from tracker.session.figures import eyes_closed_fraction, gaze_figures
+from tracker.session.figures import NOT_CHECKED, eyes_closed_fraction, gaze_figures
 from tracker.session.live import SessionInfo, check_found, setup_gaze_error_deg
 from tracker.session.summary import summarise
 
 
 def events_of(samples: list[Sample], exercise: str = "turns-on-target") -> list[Event]:
-    return run_samples(samples, steps(exercise), SessionInfo()).exercises[0].events
+    return run_samples(samples, steps(exercise), SessionInfo(setup=WELL_READ)).exercises[0].events
 
 
 def found(samples: list[Sample], code: str, exercise: str = "turns-on-target") -> list[Event]:
@@ -320,15 +320,18 @@ class TestHowWellTheGazeIsRead:
     """The limit follows the error that the set-up measured."""
 
     @pytest.mark.parametrize(
-        ("error_deg", "limit_deg"), [(nan, 5.0), (0.6, 5.0), (1.25, 5.0), (1.5, 6.0), (2.0, 8.0)]
+        ("error_deg", "limit_deg"), [(0.6, 5.0), (1.25, 5.0), (1.5, 6.0), (2.0, 8.0)]
     )
     def test_the_limit_is_five_degrees_or_four_errors(
         self, error_deg: float, limit_deg: float
     ) -> None:
         assert off_target_limit_deg(error_deg) == limit_deg
 
-    def test_a_coarse_reading_gets_no_verdict(self) -> None:
-        assert off_target_limit_deg(2.1) is None
+    @pytest.mark.parametrize("error_deg", [2.1, nan])
+    def test_a_coarse_reading_or_one_that_nobody_checked_gets_no_verdict(
+        self, error_deg: float
+    ) -> None:
+        assert off_target_limit_deg(error_deg) is None
 
     @pytest.mark.parametrize(("error_deg", "found_ones"), [(0.8, 1), (1.7, 0), (2.5, 0)])
     def test_a_slip_of_six_degrees_is_told_only_where_it_can_be(
@@ -339,14 +342,23 @@ class TestHowWellTheGazeIsRead:
         run = run_samples(samples, steps("turns-on-target"), about).exercises[0]
         assert [e.code for e in run.events].count("gaze_off_target") == found_ones
 
-    @pytest.mark.parametrize("calibration", ["fitted", True])
-    def test_a_set_up_that_measured_no_error_allows_no_verdict(self, calibration: object) -> None:
+    @pytest.mark.parametrize(
+        "setup", [{"calibration": c, "gaze_error_deg": None} for c in ("fitted", True)] + [{}]
+    )
+    def test_an_error_that_nobody_has_measured_allows_no_verdict(
+        self, setup: dict[str, object]
+    ) -> None:
+        """A set-up that measured none, or a trace of which no set-up is known."""
         samples = turns_samples(glances=[(6.0, 7.5, 15.0)], rate_hz=30, number=3)
-        about = SessionInfo(setup={"calibration": calibration, "gaze_error_deg": None})
+        about = SessionInfo(setup=setup)
         (told,) = summarise(run_samples(samples, steps("turns-on-target"), about)).exercises
         assert not told.events and told.gaze is not None
-        assert told.gaze["on_target_fraction"]["value"] is None
-        assert "too coarsely" in told.gaze["on_target_fraction"]["reason"]
+        shares = [told.gaze, *told.gaze["by_side"].values()]
+        assert len(shares) == 3
+        for share in shares:
+            assert share["on_target_fraction"]["value"] is None
+            assert share["on_target_fraction"]["reason"] == NOT_CHECKED
+        assert told.gaze["on_target_within_deg"] is None
 
     @pytest.mark.parametrize(("error_deg", "said"), [(0.8, True), (3.0, False), (None, False)])
     def test_eyes_that_stay_behind_a_turn_are_told_only_where_they_can_be(
@@ -385,10 +397,10 @@ class TestGlasses:
         self, glasses: str | None, exercise: str, judged: bool
     ) -> None:
         samples = turns_samples(glances=[(6.0, 7.0, 9.0)], rate_hz=30, number=3)
-        about = SessionInfo(setup={"glasses": glasses})
+        about = SessionInfo(setup=WELL_READ | {"glasses": glasses})
         run = run_samples(samples, steps(exercise), about).exercises[0]
         assert ("gaze_off_target" in [e.code for e in run.events]) == judged
-        figures = gaze_figures(run.samples, [])
+        figures = gaze_figures(run.samples, [], 0.7)
         assert (figures["on_target_fraction"]["value"] is not None) == judged
         if not judged:
             assert "varifocal" in figures["on_target_fraction"]["reason"]

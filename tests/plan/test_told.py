@@ -80,7 +80,7 @@ def test_the_guideline_has_a_figure_where_it_names_the_loss(loss: str) -> None:
 
 
 def test_nothing_asked_for_is_met() -> None:
-    assert judge_condition(None, []).met
+    assert judge_condition(None, [], None).met
 
 
 def test_an_entry_is_added_to_the_stage_of_the_one_before_it_else_to_the_last() -> None:

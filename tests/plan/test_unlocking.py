@@ -3,20 +3,22 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
+from functools import partial
 from typing import Any
 
 import pytest
 
 from tests.plan.examples import TEXT
 from tests.records import made
-from tests.session.synthetic import steps, turns_samples
+from tests.session.synthetic import WELL_READ, steps, turns_samples
 from tracker.plan.files import parse_plan
 from tracker.plan.model import Plan, Unlock
 from tracker.plan.starter import starter_plan
 from tracker.plan.unlocking import (
     _AGAINST,
     _FOR,
+    TO_COME,
     SessionFigures,
     figures_of,
     history_of,
@@ -29,6 +31,8 @@ from tracker.session.summary import summarise
 from tracker.session.summary_file import ENDED, Summary
 
 GOOD = SessionFigures(rise=0, settle_minutes=1.0, on_target=0.95, measured=0.9, clear=True)
+DAY = date(2026, 1, 10)
+judge = partial(judge_condition, today=DAY)
 
 
 def unlock(**figures: Any) -> Unlock:
@@ -37,10 +41,10 @@ def unlock(**figures: Any) -> Unlock:
 
 def test_both_have_to_say_yes() -> None:
     asked = unlock(sessions=2, rise_most=0)
-    assert opens(asked, [GOOD, GOOD], patient_agrees=True)
-    assert not opens(asked, [GOOD, GOOD], patient_agrees=False)
-    assert not opens(asked, [GOOD], patient_agrees=True)
-    assert opens(None, [], patient_agrees=False)  # nothing was asked for
+    assert opens(asked, [GOOD, GOOD], DAY, patient_agrees=True)
+    assert not opens(asked, [GOOD, GOOD], DAY, patient_agrees=False)
+    assert not opens(asked, [GOOD], DAY, patient_agrees=True)
+    assert opens(None, [], DAY, patient_agrees=False)  # nothing was asked for
 
 
 @pytest.mark.parametrize(
@@ -61,17 +65,34 @@ def test_what_was_made_easier_opens_nothing(changed: dict[str, Any] | None, ease
     figures = figures_of(summary.model_copy(update={"exercises": sets}), sets)
     assert figures.eased == eased
     asked = unlock(measured_least=0.0)
-    found = judge_condition(asked, [figures])
+    found = judge(asked, [figures])
     assert found.met != eased
     assert ("made easier" in found.because[0]) == eased
 
 
 def test_words_alone_wait_for_the_therapist() -> None:
     words = Unlock(condition="When I say so.")
-    assert not opens(words, [GOOD] * 9, patient_agrees=True)
+    assert not opens(words, [GOOD] * 9, DAY, patient_agrees=True)
     said = Unlock(condition="When I say so.", met_on=date(2026, 1, 9))
-    assert opens(said, [], patient_agrees=True)
-    assert not opens(said, [], patient_agrees=False)
+    assert opens(said, [], DAY, patient_agrees=True)
+    assert not opens(said, [], DAY, patient_agrees=False)
+
+
+@pytest.mark.parametrize(("days", "met"), [(-400, True), (0, True), (1, True), (2, False)])
+def test_a_day_that_has_not_come_is_not_met(days: int, met: bool) -> None:
+    """The clinic's calendar may be a day ahead."""
+    on = DAY + timedelta(days=days)
+    words = Unlock(condition="When I say so.", met_on=on)
+    assert judge(words, []).met is met
+    assert opens(words, [], DAY, patient_agrees=True) is met
+    # Nobody knows the day: as ever.
+    assert judge_condition(words, [], None).met
+    if not met:
+        assert judge(words, []).because == (f"{TO_COME} ({on})",)
+        # The figures stand as if nothing had been written.
+        figures = unlock(sessions=1, rise_most=0, met_on=on)
+        assert judge(figures, [GOOD]).met
+        assert not judge(figures, [replace(GOOD, rise=1)]).met
 
 
 @pytest.mark.parametrize(
@@ -87,13 +108,13 @@ def test_words_alone_wait_for_the_therapist() -> None:
 def test_each_figure_refuses_and_lets_through(figures: dict[str, Any], bad: dict[str, Any]) -> None:
     values = {f: getattr(GOOD, f) for f in GOOD.__slots__}
     asked = unlock(sessions=2, **figures)
-    assert judge_condition(asked, [GOOD, GOOD]).met
-    worse = judge_condition(asked, [GOOD, SessionFigures(**{**values, **bad})])
+    assert judge(asked, [GOOD, GOOD]).met
+    worse = judge(asked, [GOOD, SessionFigures(**{**values, **bad})])
     assert not worse.met and "session 2 of the last 2" in worse.because[0]
     # What was not measured is not met; an old bad session is past.
     unknown = SessionFigures(**{**values, **dict.fromkeys(bad)})
-    assert not judge_condition(asked, [GOOD, unknown]).met
-    assert judge_condition(asked, [unknown, GOOD, GOOD]).met
+    assert not judge(asked, [GOOD, unknown]).met
+    assert judge(asked, [unknown, GOOD, GOOD]).met
 
 
 def test_what_is_met_says_its_figures_and_not_those_that_nobody_asked_for() -> None:
@@ -108,7 +129,7 @@ def test_what_is_met_says_its_figures_and_not_those_that_nobody_asked_for() -> N
     )
     first = replace(GOOD, rise=0, settle_minutes=0.5, on_target=0.91, measured=0.8)
     last = replace(GOOD, rise=1, settle_minutes=1.5, on_target=0.9, measured=0.951)
-    assert judge_condition(asked, [replace(GOOD, rise=9), first, last]).because == (
+    assert judge(asked, [replace(GOOD, rise=9), first, last]).because == (
         "met in the last 2 sessions",
         "rise of the score 0 to 1, asked at most 1",
         "minutes to settle 0.5 to 1.5, asked at most 2",
@@ -116,9 +137,7 @@ def test_what_is_met_says_its_figures_and_not_those_that_nobody_asked_for() -> N
         "share measured 80 to 95.1 %, asked at least 80 %",
         "target said to be clear",
     )
-    assert judge_condition(unlock(sessions=2), [first, last]).because == (
-        "met in the last 2 sessions",
-    )
+    assert judge(unlock(sessions=2), [first, last]).because == ("met in the last 2 sessions",)
 
 
 @pytest.mark.parametrize(
@@ -128,7 +147,7 @@ def test_what_is_met_says_its_figures_and_not_those_that_nobody_asked_for() -> N
 def test_a_share_that_is_met_never_reads_as_if_it_were_missed(
     asked: float, got: float, said: str
 ) -> None:
-    found = judge_condition(unlock(on_target_least=asked), [replace(GOOD, on_target=got)])
+    found = judge(unlock(on_target_least=asked), [replace(GOOD, on_target=got)])
     assert found.met
     assert found.because[1] == f"share on target {said} %, asked at least {100 * asked:g} %"
 
@@ -136,7 +155,7 @@ def test_a_share_that_is_met_never_reads_as_if_it_were_missed(
 @pytest.mark.parametrize("ended", ENDED)
 def test_each_end_of_a_session_speaks_against_it_or_does_not(ended: str) -> None:
     assert {*_AGAINST, *_FOR} == set(ENDED) and not {*_AGAINST} & {*_FOR}
-    found = judge_condition(unlock(sessions=1, rise_most=0), [replace(GOOD, ended=ended)])
+    found = judge(unlock(sessions=1, rise_most=0), [replace(GOOD, ended=ended)])
     assert found.met == (ended in ("finished", "stopped"))
     # The words are a plain reading of the summary's key (no source but that).
     why = {
@@ -171,7 +190,7 @@ def test_a_share_that_missed_its_limit_never_reads_as_if_it_had_not(
     field: str, name: str, asked: float, got: float | None, words: str | None
 ) -> None:
     wanted = unlock(sessions=1, **{f"{field}_least": asked})
-    found = judge_condition(wanted, [replace(GOOD, **{field: got})])
+    found = judge(wanted, [replace(GOOD, **{field: got})])
     assert found.met == (words is None)
     assert words is None or found.because == (f"session 1 of the last 1: {name} {words}",)
 
@@ -181,9 +200,7 @@ def test_a_share_that_missed_its_limit_never_reads_as_if_it_had_not(
     [(2.004, "2.1"), (2.5, "2.5"), (12.0, "12"), (None, "not known")],
 )
 def test_minutes_beyond_the_limit_never_read_as_within(got: float | None, words: str) -> None:
-    found = judge_condition(
-        unlock(sessions=1, settle_minutes_most=2), [replace(GOOD, settle_minutes=got)]
-    )
+    found = judge(unlock(sessions=1, settle_minutes_most=2), [replace(GOOD, settle_minutes=got)])
     assert found.because == (
         f"session 1 of the last 1: minutes to settle {words}, asked at most 2",
     )
@@ -191,7 +208,8 @@ def test_minutes_beyond_the_limit_never_read_as_within(got: float | None, words:
 
 def session(plan: Plan, entries: list[tuple[str, str]], **symptoms: Any) -> Summary:
     """A session in which some entries were done, with the same scores for each."""
-    found = summarise(run_samples(turns_samples(to_s=12.0), steps(to_s=12.0), SessionInfo()))
+    about = SessionInfo(setup=WELL_READ)
+    found = summarise(run_samples(turns_samples(to_s=12.0), steps(to_s=12.0), about))
     one = found.exercises[0]
     rows = [
         one.model_copy(update={"entry_id": e, "exercise": x, "symptoms": symptoms or None})
@@ -226,11 +244,13 @@ def test_a_stage_counts_when_all_of_it_was_done() -> None:
     part = session(plan, rows[:-1], before=1, after=1)
     assert len(history_of(plan, "eyes-and-head", [whole, part])) == 1
     asked = plan.stages[1].unlock_after
-    assert opens(asked, history_of(plan, "eyes-and-head", [whole] * 3), patient_agrees=True)
-    assert not opens(asked, history_of(plan, "eyes-and-head", [whole] * 2), patient_agrees=True)
+    assert opens(asked, history_of(plan, "eyes-and-head", [whole] * 3), DAY, patient_agrees=True)
+    assert not opens(
+        asked, history_of(plan, "eyes-and-head", [whole] * 2), DAY, patient_agrees=True
+    )
     worse = session(plan, rows, before=1, after=2)
     calm = history_of(plan, "eyes-and-head", [whole, whole, worse])
-    assert not opens(asked, calm, patient_agrees=True)
+    assert not opens(asked, calm, DAY, patient_agrees=True)
 
 
 def test_entries_that_open_later_are_not_needed_for_a_stage() -> None:

@@ -86,7 +86,7 @@ def test_the_next_stage_waits_for_as_many_sessions_again(
     person.practise(plan, history=history)
     assert done_ids(person.summary) == [done]
     rows = [row_of(s, str(k)) for k, s in enumerate(history)]
-    (found,) = conditions_of(plan, rows)
+    (found,) = conditions_of(plan, rows, None)
     assert found.condition.met is (done == "nods-on-target")
     if done != "nods-on-target":
         assert found.condition.because == (f"session {2 - after} of the last 2: {WHY[ended]}",)
@@ -127,9 +127,9 @@ def test_a_yes_upon_which_nothing_was_practised_is_asked_again_and_waits_as_long
     stage_two = [e.entry_id for e in plan.entries_of("two")]
     for since, open_now in ((0, False), (1, False), (2, True)):
         history = on_days(*calm, unwell, *calm[:since])
-        (found,) = conditions_of(plan, [row_of(s, str(k)) for k, s in enumerate(history)])
+        (found,) = conditions_of(plan, [row_of(s, str(k)) for k, s in enumerate(history)], None)
         assert (found.practised, found.condition.met) == (False, open_now)
-        told = [e.entry_id for e in reported_entries(plan, history)]
+        told = [e.entry_id for e in reported_entries(plan, history, None)]
         assert not {*told} & {*stage_two}
         person = Person()
         person.practise(plan, history=history)

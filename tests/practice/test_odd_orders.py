@@ -108,8 +108,8 @@ def test_a_count_that_is_none_is_refused(count: Any) -> None:
 
 def test_nobody_alone_stands_without_the_clearance() -> None:
     standing = plan_of(STAND, cleared=False)
-    assert reported_entries(standing, []) == []
-    assert [e.entry_id for e in reported_entries(plan_of(STAND), [])] == ["stand"]
+    assert reported_entries(standing, [], None) == []
+    assert [e.entry_id for e in reported_entries(plan_of(STAND), [], None)] == ["stand"]
 
 
 # --- clips ---

@@ -36,7 +36,7 @@ def told(plan: Plan, *notes: str) -> Summary:
         notes=notes or (REPORTED,),
     )
     engine = Engine(journal, about=about)
-    write_reported(engine, reported_entries(plan, []), week=1)
+    write_reported(engine, reported_entries(plan, [], None), week=1)
     engine.finish("finished")
     return summarise(session_record(journal.content()))
 
@@ -97,16 +97,16 @@ def test_it_speaks_neither_for_nor_against_a_condition(plan: Plan) -> None:
 
 def test_without_the_clearance_only_seated_work_is_put_down() -> None:
     plan = plan_of(SEATED, STAND, WALK, cleared=False)
-    assert [e.exercise for e in reported_entries(plan, [])] == ["turns-on-target"]
+    assert [e.exercise for e in reported_entries(plan, [], None)] == ["turns-on-target"]
     stages = [{"stage_id": s, "name": s} for s in ("sitting", "standing")]
     both = ({**SEATED, "stage": "sitting"}, {**STAND, "stage": "standing"})
     staged = plan_of(*both, cleared=False, stages=stages)
-    assert [e.exercise for e in reported_entries(staged, [])] == ["turns-on-target"]
+    assert [e.exercise for e in reported_entries(staged, [], None)] == ["turns-on-target"]
     staged = plan_of(*both, stages=stages)
-    assert [e.exercise for e in reported_entries(staged, [])] == ["stand"]
+    assert [e.exercise for e in reported_entries(staged, [], None)] == ["stand"]
 
 
 def test_what_is_still_locked_is_not_put_down() -> None:
     lock = {"condition": "As agreed.", "met_on": None}
     plan = plan_of(SEATED, {**STAND, "unlock_after": lock})
-    assert [e.exercise for e in reported_entries(plan, [])] == ["turns-on-target"]
+    assert [e.exercise for e in reported_entries(plan, [], None)] == ["turns-on-target"]

@@ -22,7 +22,7 @@ from tracker.session.live import SessionInfo
 from tracker.session.projections import SessionRecord
 from tracker.session.stage import StageLog, load_stage_log, stage_path_of
 from tracker.session.summary import summarise
-from ui.bench.sets import samples_of
+from ui.bench.sets import EYE_SLOW_DEG, samples_of
 from ui.bench.truth import Truth, load_truth
 
 FIGURES = ("repetitions", "amplitude_deg", "peak_speed_deg_s", "tempo_bpm", "on_target")
@@ -42,8 +42,9 @@ def unlike_made_up(name: str, record: SessionRecord) -> dict[str, tuple[float, f
     camera = scenario.camera.model_copy(update={"rate_hz": RATE_HZ})
     score = make_score(scenario.model_copy(update={"setup": False, "camera": camera}))
     set_steps = StageLog.model_validate(stage_log(score)).steps
-    true = _figures(run_samples(_of(load_truth(clip)), steps, SessionInfo()))
-    made = _figures(run_samples(samples_of(score), set_steps, SessionInfo()))
+    exact, read = (SessionInfo(setup={"gaze_error_deg": e}) for e in (0.0, EYE_SLOW_DEG))
+    true = _figures(run_samples(_of(load_truth(clip)), steps, exact))
+    made = _figures(run_samples(samples_of(score), set_steps, read))
     seen = _figures(record)
     compared = [k for k in true if k.partition(".")[0] in FIGURES]
     assert len(compared) == 11, compared

@@ -52,7 +52,7 @@ def clear(day: int, value: float | None, **changes: Any) -> Any:
 
 
 def test_met_and_not_met() -> None:
-    (two,) = conditions_of(PLAN, [clear(0, 0.0), clear(1, 1.0), clear(2, 1.0)])
+    (two,) = conditions_of(PLAN, [clear(0, 0.0), clear(1, 1.0), clear(2, 1.0)], None)
     assert two.condition.met and two.opens == "turns-together" and not two.practised
     for rows in (
         [clear(0, 1.0)],
@@ -61,21 +61,21 @@ def test_met_and_not_met() -> None:
         [clear(0, 1.0), clear(1, 1.0, ended="stopped_unwell")],
         [clear(0, 1.0), clear(1, 1.0, plan_id="another")],
     ):
-        (found,) = conditions_of(PLAN, rows)
+        (found,) = conditions_of(PLAN, rows, None)
         assert not found.condition.met and found.condition.because
-    assert conditions_of(None, []) == []
+    assert conditions_of(None, [], None) == []
 
 
 def test_a_stage_that_opens_later_has_its_condition_too() -> None:
     plan = starter_plan()
     first, later = plan.stages[0], plan.stages[1]
     assert first.unlock_after is None and later.unlock_after is not None
-    names = {found.opens for found in conditions_of(plan, [])}
+    names = {found.opens for found in conditions_of(plan, [], None)}
     assert later.name in names and first.name not in names
     entry = plan.entries_of(later.stage_id)[0]
     begun = row(0, plan_id=plan.plan_id, sets=(set_row(entry_id=entry.entry_id),))
     for rows, practised in (([], False), ([begun], True)):
-        (stage,) = [c for c in conditions_of(plan, rows) if c.opens == later.name]
+        (stage,) = [c for c in conditions_of(plan, rows, None) if c.opens == later.name]
         assert stage.practised is practised and not stage.condition.met
 
 

@@ -39,7 +39,9 @@ def judged(score: Score, rate_hz: float) -> ExerciseSummary:
                 row[name] = value + rng.normal(0, size)
         made.append(Sample(**row))  # type: ignore[arg-type]
     steps = StageLog.model_validate(stage_log(score)).steps
-    return summarise(run_samples(made, steps, SessionInfo())).exercises[0]
+    # As large as the noise.
+    about = SessionInfo(setup={"gaze_error_deg": 0.2})
+    return summarise(run_samples(made, steps, about)).exercises[0]
 
 
 #: A slow camera too, where no eyes are read.

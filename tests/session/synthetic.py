@@ -11,6 +11,8 @@ from tracker.sample import Sample
 from tracker.session.stage import Step
 
 FROM_S, TO_S = 2.0, 22.0
+#: What a set-up found that read the gaze well: without one no verdict is given on the gaze.
+WELL_READ = {"gaze_error_deg": 0.5}
 Glances = Iterable[tuple[float, float, float]]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from math import nan
+from typing import Any
 
 import numpy as np
 import pytest
@@ -15,7 +16,8 @@ from tracker.frame import Frame
 from tracker.sample import Sample
 from tracker.session.clip_run import REST_S, measured_clip, run_clip
 from tracker.session.live import SessionInfo
-from tracker.session.stage import StageLog, Step
+from tracker.session.stage import GazeRead, StageLog, Step
+from tracker.session.trace import format_trace, parse_trace, setup_notes, stage_of_trace
 
 IMAGE = np.zeros((2, 2, 3), np.uint8)
 LOOK = Step(from_s=0.5, to_s=3.0, step="look", target_mm=(0.0, 0.0, 600.0))
@@ -38,11 +40,12 @@ class Measurer:
 
     refuses: bool = False
     again: bool = True
+    sees: dict[str, Any] = field(default_factory=dict)
     fitted: list[list[Step]] = field(default_factory=list)
     held: list[Sample] = field(default_factory=list)
 
     def take(self, frame: Frame) -> Sample:
-        sample = Sample(frame.time_s, light=0.5)
+        sample = Sample(frame.time_s, light=0.5, **self.sees)
         if not self.fitted:
             self.held.append(sample)
         return sample
@@ -103,6 +106,42 @@ def test_without_a_stage_log_the_first_second_is_the_rest_pose(from_s: float) ->
     # Said once, though the fit says it, too.
     assert clip.notes == ("no_setup", "far_away")
     assert lights(clip) == {0.5: 30}
+
+
+HEAD = {"head_yaw_deg": 1.0, "head_pitch_deg": 0.0, "head_roll_deg": 0.0}
+
+
+@pytest.mark.parametrize(
+    ("stage", "sees", "reason"),
+    [
+        (None, HEAD, "no_setup"),
+        (StageLog(steps=[SET]), HEAD, "no_setup"),
+        # What says already why the eyes are missing stays, and eyes that are read lack nothing.
+        (None, HEAD | {"reason": "eyes_shut"}, "eyes_shut"),
+        (None, {"reason": "no_face"}, "no_face"),
+        (None, HEAD | {"eye_yaw_deg": 0.0, "eye_pitch_deg": 0.0}, ""),
+        (StageLog(steps=[LOOK, SET]), HEAD, ""),
+    ],
+)
+def test_the_samples_of_a_clip_without_a_set_up_say_so(
+    stage: StageLog | None, sees: dict[str, Any], reason: str
+) -> None:
+    clip = measured_clip(frames(8.0), Measurer(again=False, sees=sees), stage)
+    assert {s.reason for s in clip.samples} == {reason}
+
+
+def test_the_trace_of_a_clip_without_a_set_up_is_judged_as_the_clip_is() -> None:
+    asked = StageLog(steps=[SET.model_copy(update={"exercise": "turns-on-target"})])
+    record = run_clip(frames(8.0), Measurer(again=False, sees=HEAD), asked, SessionInfo())
+    samples = parse_trace(format_trace(record.samples), "t.csv")
+    assert setup_notes(samples, None) == ("no_setup",)
+    # Whatever a log beside it may say.
+    assert setup_notes(samples, GazeRead(calibration="fitted", gaze_error_deg=0.5)) == ("no_setup",)
+    steps = stage_of_trace(samples, "turns-on-target").steps
+    assert [(s.model_extra or {}).get("no_setup") for s in steps] == [True]
+    # Before a set-up nothing is measured of a head: that is no clip without one.
+    before = [Sample(0.1 * k, light=0.5, reason="no_setup") for k in range(9)]
+    assert setup_notes([*before, Sample(1.0, **HEAD)], None) == ("setup_unknown",)
 
 
 def test_without_a_set_up_that_it_fails_is_no_news() -> None:

@@ -11,7 +11,7 @@ from typing import Any
 
 import pytest
 
-from tests.session.synthetic import TO_S, jump_samples, steps, turns_samples
+from tests.session.synthetic import TO_S, WELL_READ, jump_samples, steps, turns_samples
 from tracker.errors import InputError
 from tracker.sample import Sample
 from tracker.session.clip_run import run_samples
@@ -47,9 +47,10 @@ def test_eye_jumps_are_counted() -> None:
 
 
 def test_a_trace_judged_again_gives_the_same(tmp_path: Path) -> None:
-    first = run_samples(turns_samples(**DIRTY), steps(), SessionInfo())
+    about = SessionInfo(setup=WELL_READ)
+    first = run_samples(turns_samples(**DIRTY), steps(), about)
     save_trace(tmp_path / "t.csv", first.samples)
-    again = run_samples(load_trace(tmp_path / "t.csv"), steps(), SessionInfo())
+    again = run_samples(load_trace(tmp_path / "t.csv"), steps(), about)
     # Not measured is NaN, which from Python 3.13 on makes a dataclass unlike itself.
     assert list(map(repr, again.exercises[0].turns)) == list(map(repr, first.exercises[0].turns))
     assert summarise(again) == summarise(first)
@@ -92,7 +93,8 @@ def test_files_are_projections_of_the_journal(tmp_path: Path) -> None:
 
 def test_cues_come_one_at_a_time_at_turning_points() -> None:
     glances = [(t, t + 0.8, 9.0) for t in (5.0, 6.2, 9.0, 12.0, 15.0)]
-    record = run_samples(turns_samples(glances=glances), steps(), SessionInfo())
+    about = SessionInfo(setup=WELL_READ)
+    record = run_samples(turns_samples(glances=glances), steps(), about)
     said = sorted(e.said_at_s for e in record.exercises[0].events if isfinite(e.said_at_s))
     confirmed = [t.end_s + 0.1 for t in record.exercises[0].turns]
     assert len(said) >= 3
@@ -168,7 +170,8 @@ def test_eyes_read_beyond_the_set_up_are_marked_and_their_look_away_is_still_fou
         from_s=2.0, to_s=22.0, step="exercise", exercise="turns-on-target", target_mm=(0, 0, 600)
     )
     reach = [[-12.0, 12.0], [-10.0, 10.0]]
-    record = run_samples(samples, [step], SessionInfo(setup={"gaze_reach_deg": reach}))
+    about = SessionInfo(setup=WELL_READ | {"gaze_reach_deg": reach})
+    record = run_samples(samples, [step], about)
     run = record.exercises[0]
     for s in run.samples:
         assert (s.reason == "beyond_setup") == (abs(s.eye_yaw_deg) > 13.0)
@@ -238,6 +241,7 @@ def test_a_line_of_sight_that_was_not_believed_is_not_made_anew_from_its_trace(
     for record in (live, again):
         # The eyes in the head stay.
         assert all(isfinite(s.eye_yaw_deg) for s in record.exercises[0].samples)
+        assert not any(isfinite(s.gaze_yaw_deg) for s in record.exercises[0].samples)
         (told,) = summarise(record).exercises
         assert told.gaze is not None and told.gaze["on_target_fraction"]["value"] is None
         assert not told.events

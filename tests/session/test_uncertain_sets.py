@@ -19,6 +19,7 @@ from tracker.sample import Sample
 from tracker.session.at_target import look_error_deg
 from tracker.session.bench import WORST
 from tracker.session.clip_run import run_samples
+from tracker.session.figures import NOT_CHECKED
 from tracker.session.live import SessionInfo
 from tracker.session.reckoned import MEDIAN_ANGLE, NO_SETUP
 from tracker.session.stage import Step
@@ -27,7 +28,6 @@ from tracker.session.summary_file import Summary
 from tracker.session.uncertain import (
     FASTER_ASKED,
     MORE_ASKED,
-    NOT_CHECKED,
     NOT_OF_ASKED,
     SLOWER_ASKED,
     TOO_FEW,

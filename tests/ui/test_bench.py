@@ -5,6 +5,7 @@ from __future__ import annotations
 import contextlib
 import os
 import re
+import shutil
 import sys
 from collections.abc import Iterator
 from dataclasses import replace
@@ -36,7 +37,8 @@ def judged(name: str, spoil=lambda s: s) -> Comparison:
     rows = np.stack([truth.columns[n] for n in names], axis=1)
     samples = [Sample(**dict(zip(names, row, strict=True))) for row in rows.tolist()]
     steps = load_stage_log(stage_path_of(clip)).steps
-    return compare(run_samples([spoil(s) for s in samples], steps, SessionInfo()), truth)
+    about = SessionInfo(setup={"gaze_error_deg": 0.0})
+    return compare(run_samples([spoil(s) for s in samples], steps, about), truth)
 
 
 @pytest.mark.parametrize("name", ["turns-good", "turns-gaze-drops", "jumps-good"])
@@ -228,6 +230,34 @@ def photos_file(
     return path
 
 
+def test_a_clip_without_its_truth_is_refused_in_a_sentence(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    clip, shipped = tmp_path / "c.mp4", shipped_clip("turns-good")
+
+    def refused() -> str:
+        assert main(["bench", "accuracy", str(clip)]) == 2
+        (line,) = capsys.readouterr().err.splitlines()
+        assert "Errno" not in line
+        return line
+
+    assert refused() == f"turnpost: {clip}: is no clip that can be read"
+    shutil.copy(shipped, clip)
+    missing = f"turnpost: {clip}: has no truth to compare with: c.{{}} is not beside it"
+    assert refused() == missing.format("truth.csv")
+    shutil.copy(shipped.with_suffix(".truth.csv"), clip.with_suffix(".truth.csv"))
+    assert refused() == missing.format("events.json")
+    for spoilt in ("", "[]", '{"events": [{}], "repetitions": 1}', '{"events": []}'):
+        clip.with_suffix(".events.json").write_text(spoilt, encoding="utf-8")
+        assert refused().endswith("c.events.json: does not say what happened in a clip")
+    shutil.copy(shipped.with_suffix(".events.json"), clip.with_suffix(".events.json"))
+    assert "c.stage.json: can't be read (it is not there)" in refused()
+    clip.with_suffix(".stage.json").write_text('{"steps": []}', encoding="utf-8")
+    assert refused().endswith("c.stage.json: names no exercise")
+    clip.with_suffix(".truth.csv").write_text("time_s\nsoon\n", encoding="utf-8")
+    assert "c.truth.csv: line 2, time_s: 'soon' is no number" in refused()
+
+
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="there are no pipes with names here")
 def test_a_pipe_in_place_of_photos_is_not_waited_for(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
@@ -271,6 +301,11 @@ def test_labels_that_err_are_beyond_a_regression_taught_by_them(
         {"landmarks": None},
         {"image_size": np.zeros((3, 2))},
         {"landmarks": np.full((20, 478, 3), np.nan)},
+        {"landmarks": np.float64(0.5)},
+        {"landmarks": np.full((20, 478, 3), "left")},
+        {"image_size": np.zeros((20, 2))},
+        {"image_size": np.full((20, 2), 1j)},
+        {"matrix": np.full((20, 4, 4), np.nan)},
         {"matrix": np.zeros((20, 3, 3))},
         {"truth_yaw_pitch_roll_deg": np.full((20, 3), 80.0)},
         {"landmarks": np.array([{"a": 1}] * 20, dtype=object)},
@@ -282,6 +317,94 @@ def test_a_file_that_holds_no_landmarks_of_photos_is_refused(
     path = photos_file(tmp_path / "p.npz", **changed)
     assert main(["bench", "photos", str(path)]) == 2
     assert len(capsys.readouterr().err.splitlines()) == 1
+
+
+@pytest.mark.parametrize(
+    ("changed", "said"),
+    [
+        ({"landmarks": np.float64(0.5)}, "landmarks is of shape (), not (n, 478, 3)"),
+        ({"image_size": np.full((20, 2), "big")}, "image_size holds no numbers"),
+        ({"image_size": np.full((19, 2), 480)}, "landmarks are of 20 photos, image_size of 19"),
+        ({"truth_yaw_pitch_roll_deg": None}, "has no truth_yaw_pitch_roll_deg"),
+        (
+            {"image_size": np.zeros((20, 2))},
+            "(20: photo 1, 2, 3, 4, 5 and 15 more",
+        ),
+    ],
+)
+def test_what_is_wrong_with_a_file_of_photos_is_said(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], changed: dict[str, object], said: str
+) -> None:
+    assert main(["bench", "photos", str(photos_file(tmp_path / "p.npz", **changed))]) == 2
+    assert said in capsys.readouterr().err
+
+
+def one_of_twenty(name: str, value: float) -> dict[str, object]:
+    """An array in which the fourth photo alone is spoilt."""
+    usual = {
+        "image_size": np.tile([480.0, 640.0], (20, 1)),
+        "matrix": np.tile(np.eye(4), (20, 1, 1)),
+    }
+    usual[name][3] = value
+    return {name: usual[name]}
+
+
+@pytest.mark.parametrize(
+    ("name", "value", "why"),
+    [
+        ("image_size", 0.0, "the picture is smaller than a pixel"),
+        ("image_size", -480.0, "the picture is smaller than a pixel"),
+        ("image_size", 1e9, "no picture is so large"),
+        ("image_size", np.nan, "image_size holds something that is no number"),
+        ("matrix", np.nan, "matrix holds something that is no number"),
+        ("matrix", 0.0, "matrix is no rotation"),
+        ("matrix", 1.0, "matrix is no rotation"),
+    ],
+)
+def test_a_photo_that_is_spoilt_is_left_out_and_named(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], name: str, value: float, why: str
+) -> None:
+    path = photos_file(tmp_path / "p.npz", **one_of_twenty(name, value))
+    assert main(["bench", "photos", str(path)]) == 0
+    left_out, head, _, program, *_ = capsys.readouterr().out.splitlines()
+    assert left_out == f"left out: {why} (1: photo 4, counted from 1)"
+    assert head.startswith("p.npz: 19 of 19 photos")
+    # The others are read as they are, each with its own size.
+    assert [float(v) for v in program.split()[1::3]] == pytest.approx([0, 0, 0], abs=0.01)
+
+
+def test_a_face_that_is_none_and_one_far_away_are_left_out(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    landmarks = np.load(photos_file(tmp_path / "p.npz"))["landmarks"]
+    landmarks[0], landmarks[1], landmarks[2, 7, 1] = 0.5, landmarks[1] + 1e5, np.inf
+    path = photos_file(tmp_path / "p.npz", landmarks=landmarks)
+    assert main(["bench", "photos", str(path)]) == 0
+    assert capsys.readouterr().out.splitlines()[:4] == [
+        "left out: landmarks holds something that is no number (1: photo 3, counted from 1)",
+        "left out: the landmarks lie far outside the picture (1: photo 2, counted from 1)",
+        "left out: the landmarks lie in a line or a point (1: photo 1, counted from 1)",
+        "p.npz: 17 of 17 photos within yaw 45, pitch 35, roll 35 degrees; no set-up; mean absolute "
+        "error in degrees, slope, bias",
+    ]
+
+
+def test_what_is_not_needed_of_a_file_of_photos_is_not_read(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    words, things = np.array(["a"] * 20), np.array([{"a": 1}] * 20, dtype=object)
+    path = photos_file(tmp_path / "p.npz", names=words, things=things)
+    assert main(["bench", "photos", str(path)]) == 0
+    assert capsys.readouterr().out.splitlines()[-1].startswith("program")
+
+
+def test_labels_that_are_all_alike_have_no_slope(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    alike = np.tile([10.0, 0.0, 0.0], (20, 1))
+    path = photos_file(tmp_path / "p.npz", truth_yaw_pitch_roll_deg=alike)
+    assert main(["bench", "photos", str(path)]) == 0
+    assert capsys.readouterr().out.splitlines()[-1].split()[2::3] == ["-", "-", "-"]
 
 
 def test_foreign_and_cut_files_are_no_photos(

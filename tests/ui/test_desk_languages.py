@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -179,10 +179,12 @@ def test_why_a_condition_is_not_met_leaves_no_english() -> None:
         why
         for ended in (*ENDED, "of another version")
         for figures in (replace(bad, ended=ended), SessionFigures(ended=ended))
-        for why in judge_condition(unlock, [figures]).because
+        for why in judge_condition(unlock, [figures], None).because
     }
+    later = Unlock(condition="Calm.", met_on=START + timedelta(days=9))
+    told |= set(judge_condition(later, [], START).because)
     # Each kind of end with what it is called, and each limit missed and not known.
-    assert len(told) == len(ENDED) - 2 + 1 + 4 + 4 + 2
+    assert len(told) == len(ENDED) - 2 + 1 + 4 + 4 + 2 + 1
     left = {
         text: rest for text in told if re.search("[A-Za-z]", rest := unmarked(trade.shown(text)))
     }
@@ -196,7 +198,7 @@ def test_the_figures_that_a_condition_is_met_with_leave_no_english() -> None:
     unlock = Unlock(condition="Calm.", after="turns", sessions=2, **limits, **shares)
     first = SessionFigures(0, 0.5, 0.91, 0.8551, clear=True)
     last = SessionFigures(1, 1.5, 0.9512, 0.9, clear=True)
-    found = judge_condition(unlock, [first, last])
+    found = judge_condition(unlock, [first, last], None)
     assert found.met and len(found.because) == 6
     whole = telling.condition(Standing("Calm.", "stage", found, False), most=None)
     for text in (*found.because, whole.partition("met; ")[2]):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
+from datetime import date
 from itertools import product
 from pathlib import Path
 from typing import Any
@@ -31,6 +32,8 @@ from ui.documents.sheet_html import sheet_html
 from ui.documents.sheet_pdf import sheet_pdf
 from ui.editor.inputs import Tick
 from ui.editor.telling import told
+
+DAY = date(2026, 11, 20)
 
 
 @pytest.mark.slow
@@ -98,7 +101,7 @@ def test_the_sheet_is_in_the_language_and_reads_its_way(
     paper: str,
 ) -> None:
     spoken(code)
-    sheet = sheet_of(seated_starter())
+    sheet = sheet_of(seated_starter(), DAY)
     page = sheet_html(sheet, paper)
     assert f'lang="{code}" dir="{"rtl" if code == "ar" else "ltr"}"' in page
     shown = re.sub(r"<[^>]*>", " ", page[page.index("<main>") :])
@@ -139,10 +142,10 @@ def test_a_telephone_number_keeps_its_order_among_arabic_words(spoken: Any) -> N
     number = "+44 20 7946 0018"
     plan = seated_starter().model_copy(update={"emergency_number": number})
     over = Over(ended="red_flag", because=("chest_pain",))
-    for text in (sheet_of(plan).emergency.title, card_of(over, plan).title):
+    for text in (sheet_of(plan, DAY).emergency.title, card_of(over, plan).title):
         places = places_of(number, text)
         assert places == sorted(places), text
-    page = pypdfium2.PdfDocument(sheet_pdf(sheet_of(plan)))[0].get_textpage()
+    page = pypdfium2.PdfDocument(sheet_pdf(sheet_of(plan, DAY)))[0].get_textpage()
     found = [page.search(group).get_next() for group in ("44", "7946", "0018")]
     lefts = [page.get_charbox(at[0])[0] for at in found if at is not None]
     assert len(lefts) == 3 and lefts == sorted(lefts)

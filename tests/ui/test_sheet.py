@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -30,6 +31,8 @@ from ui.documents.sheet_pdf import sheet_pdf
 
 pytestmark = pytest.mark.usefixtures("qapp")
 
+DAY = date(2026, 11, 20)
+
 
 def every_exercise() -> Plan:
     """A plan with all of the catalogue, cleared, and with many words."""
@@ -51,7 +54,7 @@ PLANS = {"every": every_exercise, "starter": starter_plan, "example": lambda: pa
 
 
 def sheet(name: str) -> Sheet:
-    return sheet_of(PLANS[name]())
+    return sheet_of(PLANS[name](), DAY)
 
 
 def lines_of(made: Sheet) -> list[str]:
@@ -90,7 +93,7 @@ def test_every_word_is_on_paper_and_none_is_clipped_or_over_another(name: str, p
 
 @pytest.mark.parametrize("seed", range(6))
 def test_made_up_plans_fit_on_their_pages(seed: int) -> None:
-    data = sheet_pdf(sheet_of(parse_plan(text_of(made_up(seed)))))
+    data = sheet_pdf(sheet_of(parse_plan(text_of(made_up(seed))), DAY))
     width, height = PAPERS["a4"]
     for w in pdf_words(data):
         assert w.left >= 32 and w.right <= width - 32 and w.bottom >= 34 and w.top <= height - 32
@@ -127,7 +130,7 @@ def test_every_exercise_is_drawn_beside_its_words() -> None:
 
 
 def test_what_is_not_open_yet_has_neither_dose_nor_drawing() -> None:
-    made = sheet_of(starter())
+    made = sheet_of(starter(), DAY)
     assert [p.title for p in made.parts] == ["Eyes and head, sitting"]
     assert made.later is not None and "Stand in the corner, eyes closed" in made.later.lines
     html = sheet_html(made)
@@ -136,10 +139,12 @@ def test_what_is_not_open_yet_has_neither_dose_nor_drawing() -> None:
     stages = [s.model_dump(mode="json", exclude_unset=True) for s in starter_plan().stages]
     for stage in stages[1:3]:
         stage["unlock_after"]["met_on"] = "2026-11-20"
-    made = sheet_of(starter(stages=stages))
+    made = sheet_of(starter(stages=stages), DAY)
     assert [p.title for p in made.parts] == ["Eyes and head, sitting", "Body, sitting"]
+    two_days_before = sheet_of(starter(stages=stages), DAY - timedelta(days=2))
+    assert [p.title for p in two_days_before.parts] == ["Eyes and head, sitting"]
     cleared = [{"item": "Seen.", "cleared": True}]
-    made = sheet_of(starter(stages=stages, clearance=cleared))
+    made = sheet_of(starter(stages=stages, clearance=cleared), DAY)
     assert [p.title for p in made.parts][-1] == "Standing, firm floor"
     numbers = [i.number for p in made.parts for i in p.items]
     assert numbers == list(range(1, len(numbers) + 1))
@@ -147,29 +152,29 @@ def test_what_is_not_open_yet_has_neither_dose_nor_drawing() -> None:
 
 def test_stop_rules_red_flags_and_the_clinics_number() -> None:
     rules = {"score_most": 4, "settle_minutes_most": 2.5}
-    made = sheet_of(starter(emergency_number="+44 112", symptom_rules=rules))
+    made = sheet_of(starter(emergency_number="+44 112", symptom_rules=rules), DAY)
     assert made.emergency.title == "Call +44 112 at once if this is new:"
     assert made.emergency.lines == tuple(words.say(f"gate.{k}") for k in EMERGENCY)
     assert made.call.lines == tuple(words.say(f"gate.{k}") for k in CALL)
     assert "4 of 10" in made.stop.lines[0] and "2.5 minutes" in made.stop.lines[1]
-    assert "emergency help" in sheet_of(starter()).emergency.title
+    assert "emergency help" in sheet_of(starter(), DAY).emergency.title
 
 
 def test_the_dose_is_that_of_the_week() -> None:
     plan = parse_plan(TEXT)
-    doses = {w: sheet_of(plan, w).parts[0].items[0].dose for w in (1, 2)}
+    doses = {w: sheet_of(plan, DAY, w).parts[0].items[0].dose for w in (1, 2)}
     where, how_far = "Sitting on a firm chair, 12 times", "up to 15 degrees to each side"
     assert doses[1] == f"{where}, first 60 moves a minute, at the end 90, {how_far}"
     assert doses[2] == f"{where}, 80 moves a minute, {how_far}"
-    assert "up to 25 degrees" in sheet_of(plan, 4).parts[0].items[0].dose
-    assert "week 2" in sheet_of(plan, 2).foot
+    assert "up to 25 degrees" in sheet_of(plan, DAY, 4).parts[0].items[0].dose
+    assert "week 2" in sheet_of(plan, DAY, 2).foot
 
 
 def open_entries(*entries: dict[str, Any], **changes: Any) -> Sheet:
     """The sheet of a cleared plan with these entries."""
     named = [{"entry_id": f"e{k}", "note": "As agreed.", **e} for k, e in enumerate(entries)]
     data = empty_data() | {"clearance": [{"item": "Seen.", "cleared": True}], "entries": named}
-    return sheet_of(parse_plan(text_of(data | changes)))
+    return sheet_of(parse_plan(text_of(data | changes)), DAY)
 
 
 def items_of(made: Sheet) -> list[Item]:
@@ -234,7 +239,7 @@ def test_what_moves_on_the_screen_is_only_named() -> None:
 
 def test_every_symptom_that_is_asked_for_has_its_line() -> None:
     rules = {"score_most": 4, "also_ask": ["nausea", "unsteadiness"]}
-    lines = sheet_of(starter(symptom_rules=rules)).stop.lines
+    lines = sheet_of(starter(symptom_rules=rules), DAY).stop.lines
     assert [k for k in ("dizzier", "sick", "unsteady") if any(k in t for t in lines[:3])] == [
         "dizzier",
         "sick",
@@ -242,7 +247,7 @@ def test_every_symptom_that_is_asked_for_has_its_line() -> None:
     ]
     assert all("4 of 10" in line for line in lines[:3])
     # Nobody is dizzier than the worst that there is.
-    lines = sheet_of(starter(symptom_rules=rules | {"score_most": 10})).stop.lines
+    lines = sheet_of(starter(symptom_rules=rules | {"score_most": 10}), DAY).stop.lines
     assert not any("than 10 of 10" in line for line in lines) and "as dizzy as" in lines[0]
     assert len(lines) == 6
 

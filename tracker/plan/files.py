@@ -20,14 +20,18 @@ from tracker.session.files import write_atomically
 MAX_FILE_BYTES = 1_000_000
 
 
+class NewerPlanError(InputError):
+    """A plan is of a newer version of this program."""
+
+
 def load_plan(path: Path) -> Plan:
     """Read a plan.
 
     Raises
     ------
     InputError
-        If it can't be read, is none, is of a newer version, or asks for what is not
-        given; one line with the line number and the field.
+        If it can't be read, is none, is of a newer version (:class:`NewerPlanError`), or asks for
+        what is not given; one line with the line number and the field.
     """
     return parse_plan(read_text(path), str(path))
 
@@ -127,7 +131,7 @@ def _must_be_a_plan(data: Any, name: str) -> None:
         raise InputError(f'{name}: not a plan: {what}, a plan says "format": "{FORMAT}"')
     version = data.get("format_version")
     if isinstance(version, int) and version > FORMAT_VERSION:
-        raise InputError(
+        raise NewerPlanError(
             f"{name}: this plan is of version {version}, made by a newer Turnpost; "
             f"this one reads up to version {FORMAT_VERSION}: update it, then try again"
         )

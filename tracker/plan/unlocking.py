@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from datetime import date, timedelta
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_EVEN, Decimal
 from typing import Any
 
@@ -11,6 +12,11 @@ from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.starter import TRY_ID
 from tracker.session.flags import REPORTED
 from tracker.session.summary_file import ExerciseSummary, Summary
+
+#: So far ahead the day of the clinic that wrote it may be: another time zone, or a clock that is
+#: a little wrong (own choice).
+CALENDARS_APART = timedelta(days=1)
+TO_COME = "the day has not come yet on which the therapist found it met"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,16 +47,39 @@ class Condition:
     because: tuple[str, ...]
 
 
-def judge_condition(unlock: Unlock | None, history: Sequence[SessionFigures]) -> Condition:
+def found_met(unlock: Unlock, today: date | None) -> bool:
+    """Whether the therapist has found a condition met: on a day that has come.
+
+    Parameters
+    ----------
+    today
+        The day on the calendar here; None where nobody knows it: then any day has come.
+    """
+    day = unlock.met_on
+    return day is not None and (today is None or day <= today + CALENDARS_APART)
+
+
+def judge_condition(
+    unlock: Unlock | None, history: Sequence[SessionFigures], today: date | None
+) -> Condition:
     """Whether a therapist's condition is met.
 
-    ``history`` has the sessions in which the entry or stage was done, oldest first.
-    A figure that wasn't measured is not met.
+    Parameters
+    ----------
+    unlock
+        The condition; None where there is none.
+    history
+        The sessions in which the entry or stage was done, oldest first. A figure that wasn't
+        measured is not met.
+    today
+        As for :func:`found_met`.
     """
     if unlock is None:
         return Condition(True, ("nothing was asked for",))
-    if unlock.met_on is not None:
+    if found_met(unlock, today):
         return Condition(True, (f"the therapist found it met on {unlock.met_on}",))
+    if not unlock.has_figures and unlock.met_on is not None:
+        return Condition(False, (f"{TO_COME} ({unlock.met_on})",))
     if not unlock.has_figures:
         return Condition(False, ("it is in words only, and the therapist has not said so yet",))
     needed = unlock.sessions or 1
@@ -67,9 +96,14 @@ def judge_condition(unlock: Unlock | None, history: Sequence[SessionFigures]) ->
     return Condition(True, (f"met in the last {needed} sessions", *_met_with(unlock, last)))
 
 
-def opens(unlock: Unlock | None, history: Sequence[SessionFigures], patient_agrees: bool) -> bool:
+def opens(
+    unlock: Unlock | None,
+    history: Sequence[SessionFigures],
+    today: date | None,
+    patient_agrees: bool,
+) -> bool:
     """Whether it opens: the condition is met and the patient says so; one alone isn't enough."""
-    return unlock is None or (judge_condition(unlock, history).met and patient_agrees)
+    return unlock is None or (judge_condition(unlock, history, today).met and patient_agrees)
 
 
 def entries_named(plan: Plan, name: str) -> list[Entry]:

@@ -73,7 +73,7 @@ class Conductor:
         nothing else.
     today
         The day on the person's calendar; without one nothing is asked once a week or of the
-        day before, nor in a try of the program.
+        day before, nor in a try of the program, and any day of the therapist's has come.
     week
         Week of the plan, for its ladders.
     stage_id
@@ -124,7 +124,7 @@ class Conductor:
         self._flow = SessionFlow(
             plan,
             recorder,
-            Openings(plan, history),
+            Openings(plan, history, today),
             week=week,
             stage_id=stage_id,
             absent=dict(absent or {}),

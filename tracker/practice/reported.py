@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from tracker.plan.asked import asked_of
 from tracker.plan.model import Entry, Plan
@@ -14,7 +15,9 @@ from tracker.session.stage import Step
 from tracker.session.summary_file import Summary
 
 
-def reported_entries(plan: Plan, history: Sequence[Summary], week: int = 1) -> list[Entry]:
+def reported_entries(
+    plan: Plan, history: Sequence[Summary], day: date | None, week: int = 1
+) -> list[Entry]:
     """Entries that somebody does who practises the plan by themselves: those that are open.
 
     Without the clearance that is what the seated starter has, as in a session that is
@@ -24,10 +27,12 @@ def reported_entries(plan: Plan, history: Sequence[Summary], week: int = 1) -> l
     ----------
     history
         Earlier sessions with the plan, oldest first; they say what has opened.
+    day
+        The day on the person's calendar, as for :func:`tracker.plan.unlocking.found_met`.
     week
         Week of the plan, for its ladders.
     """
-    openings = Openings(plan, history)
+    openings = Openings(plan, history, day)
     stages = [s.stage_id for s in plan.stages if openings.is_open(s.stage_id)]
     furthest_first: list[str | None] = [*reversed(stages)] or [None]
     cleared = is_cleared(plan)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import date
 
 from tracker.errors import InputError
 from tracker.plan.model import Entry, Plan, Unlock
@@ -27,6 +28,8 @@ class Openings:
     history
         Summaries of earlier sessions, oldest first; those outside any plan count, too, where
         they had to be ended.
+    today
+        The day on the person's calendar, as for :func:`tracker.plan.unlocking.found_met`.
 
     Attributes
     ----------
@@ -44,8 +47,8 @@ class Openings:
     practised already is closed only by sessions in which its condition's entries were done.
     """
 
-    def __init__(self, plan: Plan, history: Sequence[Summary]) -> None:
-        self._plan = plan
+    def __init__(self, plan: Plan, history: Sequence[Summary], today: date | None) -> None:
+        self._plan, self._today = plan, today
         self._history = list(history)
         own = [s for s in history if s.plan_id == plan.plan_id]
         self._done = {e.entry_id for s in own for e in s.exercises}
@@ -64,12 +67,12 @@ class Openings:
         unlock = _unlock_of(self._plan, name)
         if unlock is None or name in self.agreed:
             return False
-        return judge_condition(unlock, self._figures(name, unlock)).met
+        return judge_condition(unlock, self._figures(name, unlock), self._today).met
 
     def is_open(self, name: str) -> bool:
         """Whether the condition is met and the patient has said yes, or neither is asked for."""
         unlock = _unlock_of(self._plan, name)
-        return opens(unlock, self._figures(name, unlock), name in self.agreed)
+        return opens(unlock, self._figures(name, unlock), self._today, name in self.agreed)
 
     def entry_is_open(self, entry: Entry) -> bool:
         """Whether an entry and its stage are open."""

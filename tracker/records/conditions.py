@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
+from datetime import date
 from typing import Any
 
 from tracker.plan.model import Plan, Unlock
@@ -49,8 +50,10 @@ class Standing:
         return self.condition.met and self.practised
 
 
-def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standing]:
-    """Every condition of a plan, in its order; rows oldest first."""
+def conditions_of(
+    plan: Plan | None, rows: Sequence[SessionRow], today: date | None
+) -> list[Standing]:
+    """Every condition of a plan, in its order, as it stands today; rows oldest first."""
     if plan is None:
         return []
     rows = _with_outside(rows)
@@ -62,13 +65,13 @@ def conditions_of(plan: Plan | None, rows: Sequence[SessionRow]) -> list[Standin
         if stage.unlock_after is not None:
             inside = {e.entry_id for e in plan.entries_of(stage.stage_id)}
             practised = is_practised(plan, stage.stage_id, done)
-            standing = _standing(plan, own, stage.unlock_after, stage.name, practised)
+            standing = _standing(plan, own, stage.unlock_after, stage.name, practised, today)
             found.append(replace(standing, entries=frozenset(inside)))
             closed |= set() if standing.is_open else inside
     for entry in plan.entries:
         if entry.unlock_after is not None:
             name, practised = entry.entry_id, is_practised(plan, entry.entry_id, done)
-            standing = _standing(plan, own, entry.unlock_after, name, practised)
+            standing = _standing(plan, own, entry.unlock_after, name, practised, today)
             of_entry = replace(standing, exercise=entry.exercise, in_closed=name in closed)
             found.append(replace(of_entry, entries=frozenset({name})))
     return found
@@ -89,12 +92,17 @@ def _with_outside(rows: Sequence[SessionRow]) -> list[SessionRow]:
 
 
 def _standing(
-    plan: Plan, rows: Sequence[SessionRow], unlock: Unlock, opens: str, practised: bool
+    plan: Plan,
+    rows: Sequence[SessionRow],
+    unlock: Unlock,
+    opens: str,
+    practised: bool,
+    today: date | None,
 ) -> Standing:
     new = not practised
     after = unlock.after
     history = [] if after is None else history_from_rows(plan, after, rows, ended_badly=new)
-    return Standing(unlock.condition, opens, judge_condition(unlock, history), practised)
+    return Standing(unlock.condition, opens, judge_condition(unlock, history, today), practised)
 
 
 def history_from_rows(

@@ -306,7 +306,7 @@ def _person(
     ]
     adherence = adherence_of(rows, plan, to_day, earlier=earlier, today=today)
     series = series_of(rows, lambda name: name == "on_target")
-    conditions = conditions_of(plan, rows)
+    conditions = conditions_of(plan, rows, today)
     reasons = reasons_of(rows, adherence, series, conditions)
     of_plan = [*_unlike(candidates, name), *_not_handed_out(plan, copies), *_to_come(rows, today)]
     reasons = sorted([*reasons, *of_plan], key=lambda r: r.order)

@@ -26,8 +26,8 @@ Figures = dict[str, float | None]
 
 #: What puts a doubt on all figures of a set, and what on those of the eyes alone.
 DOUBTS = (
-    *("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed", "coarse_picture"),
-    "far_turned",
+    *("little_measured", "dark", "low_frame_rate", "no_setup", "setup_failed", "setup_unknown"),
+    *("coarse_picture", "far_turned"),
 )
 EYE_DOUBTS = ("gaze_not_fitted", "eyes_unlike", "gaze_beside", "beyond_setup")
 #: What puts a doubt on the count alone.

@@ -15,7 +15,7 @@ from tracker.exercises.stays import Stay, way_deg
 from tracker.exercises.watchers import off_target_limit_deg
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
-from tracker.session.figures import figure, missing, why_no_gaze
+from tracker.session.figures import NOT_CHECKED, figure, missing, why_no_gaze
 
 #: So much of the time at a target must have been measured to say that nobody looked there
 #: (own choice: a blink alone leaves more).
@@ -36,7 +36,7 @@ def arrival_figures(
     Parameters
     ----------
     error_deg
-        Error of the gaze at the targets (NaN: none is known).
+        Error of the gaze at the targets (NaN: none is known, and nothing is told).
     led
         Whether a beat said when to look where; only then a target can have been left out.
 
@@ -48,7 +48,7 @@ def arrival_figures(
     """
     rows = rows_of(samples)
     stays, limit = stays_in(rows), off_target_limit_deg(error_deg)
-    reason = _why_not(samples, rows, stays, limit)
+    reason = _why_not(samples, rows, stays, limit, error_deg)
     landed = []
     if not reason and limit is not None:
         landed = [landing_of(rows, turn, stays, limit) for turn in turns]
@@ -70,7 +70,11 @@ def arrival_figures(
 
 
 def _why_not(
-    samples: Sequence[Sample], rows: Array, stays: Sequence[Stay], limit: float | None
+    samples: Sequence[Sample],
+    rows: Array,
+    stays: Sequence[Stay],
+    limit: float | None,
+    error_deg: float,
 ) -> str:
     """Why no jump of the set can be told; of a set that is small at first, some can be."""
     if not np.isfinite(rows[:, 1] * rows[:, 2]).any():
@@ -78,7 +82,9 @@ def _why_not(
     farthest = max((way_deg(stays, k) for k in range(len(stays))), default=0.0)
     if farthest < APART_DEG:
         return NO_TARGETS
-    return "" if is_told(limit, farthest) else TOO_COARSE
+    if is_told(limit, farthest):
+        return ""
+    return TOO_COARSE if isfinite(error_deg) else NOT_CHECKED
 
 
 def left_out(rows: Array, stays: Sequence[Stay]) -> int:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from math import isfinite
 from typing import Any, Protocol
 
 from tracker.errors import InputError
 from tracker.exercises.catalogue import body_every_s, needs_body
 from tracker.frame import Frame
-from tracker.sample import Reach, Sample
+from tracker.sample import NO_SETUP, Reach, Sample
 from tracker.session.engine import Engine
 from tracker.session.journal import MemoryJournal
 from tracker.session.live import SessionInfo, check_found, head_reach_found, wall_found
@@ -140,6 +141,8 @@ def measured_clip(
         found = {k: v for k, v in found.items() if v is not None and v == v}
     steps = _with_targets(asked, report) if setup else asked
     samples = _chain(held, first_after, source, measurer)
+    if not setup:
+        samples = map(_without_setup, samples)
     return MeasuredClip(steps, found, tuple(notes), samples)
 
 
@@ -200,6 +203,13 @@ def _with_targets(asked: Sequence[Step], report: Report | None) -> list[Step]:
     """The steps, those of the set-up as the fit gives them back."""
     fitted = {s.from_s: s for s in report.steps} if report is not None else {}
     return [fitted.get(s.from_s, s) if s.step != "exercise" else s for s in asked]
+
+
+def _without_setup(sample: Sample) -> Sample:
+    """The sample; where nothing else is why its eyes are missing, it says that no set-up is."""
+    if sample.reason or isfinite(sample.gaze_yaw_deg) or isfinite(sample.eye_yaw_deg):
+        return sample
+    return replace(sample, reason=NO_SETUP)
 
 
 def _chain(

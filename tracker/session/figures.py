@@ -36,6 +36,9 @@ LEAST_RATIO_TURN_DEG = 8.0
 EXTREME_S = 0.07
 #: A ratio from fewer turns isn't given (common practice).
 LEAST_RATIO_TURNS = 4
+#: Why it isn't told whether the gaze was on the target: its error is large, or not known.
+GAZE_TOO_COARSE = "the gaze is read too coarsely to tell whether it was on the target"
+NOT_CHECKED = "nobody has measured how well these eyes are read"
 
 Figure = dict[str, Any]
 
@@ -115,15 +118,17 @@ def gaze_figures(
 ) -> Figure:
     """How well the gaze stayed on the target, and how far the eyes turned back.
 
-    ``setup_error_deg`` is the error of the gaze that the set-up measured; without
-    ``head_turns`` the turns are not those of a head, and there is nothing to turn back from.
+    ``setup_error_deg`` is the error of the gaze that the set-up measured, NaN where none is
+    known; without ``head_turns`` the turns are not those of a head, and there is nothing to turn
+    back from.
     """
     limit = off_target_limit_deg(setup_error_deg)
+    untold = GAZE_TOO_COARSE if isfinite(setup_error_deg) else NOT_CHECKED
     rows = [(s, gaze_error_deg(s)) for s in samples if eyes_usable(s)]
     rows = [(s, e) for s, e in rows if isfinite(e)]
     reason = why_no_gaze(samples)
     return {
-        "on_target_fraction": _on_target([e for _, e in rows], reason, limit),
+        "on_target_fraction": _on_target([e for _, e in rows], reason, limit, untold),
         "on_target_within_deg": limit,
         "error_deg": figure((e for _, e in rows), reason),
         "counter_turn_ratio": counter_turn_ratio(samples, turns)
@@ -132,7 +137,7 @@ def gaze_figures(
         "by_side": {
             side: {
                 "on_target_fraction": _on_target(
-                    [e for s, e in rows if _side(s) == side], reason, limit
+                    [e for s, e in rows if _side(s) == side], reason, limit, untold
                 ),
                 "error_deg": figure((e for s, e in rows if _side(s) == side), reason),
             }
@@ -141,12 +146,14 @@ def gaze_figures(
     }
 
 
-def _on_target(errors: Sequence[float], reason: str, limit_deg: float | None) -> Figure:
+def _on_target(
+    errors: Sequence[float], reason: str, limit_deg: float | None, untold: str
+) -> Figure:
+    """The share within the limit; without errors ``reason`` is why, without a limit ``untold``."""
     if not errors:
         return {"value": None, "n": 0, "reason": reason}
     if limit_deg is None:
-        coarse = "the gaze is read too coarsely to tell whether it was on the target"
-        return {"value": None, "n": len(errors), "reason": coarse}
+        return {"value": None, "n": len(errors), "reason": untold}
     inside = sum(e <= limit_deg for e in errors)
     return {"value": round(inside / len(errors), 4), "n": len(errors), "reason": None}
 

@@ -60,6 +60,11 @@ _NOTES = {
         reason="the camera was gone for a while: what was done then is missing in its count",
     ),
     "no_setup": Flag(flag="no_setup", reason="no set-up for this person: generic values were used"),
+    "setup_unknown": Flag(
+        flag="setup_unknown",
+        reason="a trace alone: whether there was a set-up, and how well the gaze was read, is not "
+        "known",
+    ),
     "setup_failed": Flag(
         flag="setup_failed", reason="the set-up could not be used, so nothing rests on it"
     ),

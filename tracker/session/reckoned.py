@@ -22,6 +22,7 @@ from tracker.session.bench import LOT, WORST, WORST_IS, is_within, stated_offset
 Array = NDArray[np.float64]
 
 NO_SETUP = "without a set-up its error is not known"
+UNKNOWN_SETUP = "whether there was a set-up is not known, nor its error"
 FAR = "turned farther than the set-up holds: its error there is not known"
 #: Median angle of an error in two directions, each normal and as large as the other, in standard
 #: deviations of one of them: that of Rayleigh's distribution (Rayleigh 1880, Phil Mag 10:73;
@@ -56,6 +57,8 @@ class Stated:
         """Why its error isn't known; empty where it is."""
         if self.flags & {"no_setup", "setup_failed"}:
             return NO_SETUP
+        if "setup_unknown" in self.flags:
+            return UNKNOWN_SETUP
         return FAR if "far_turned" in self.flags else ""
 
 

@@ -326,7 +326,8 @@ def _wall(record: ExerciseRecord, error_deg: float) -> dict[str, Any]:
         return {}
     half = wall.half_deg
     known = {"half_deg": None if half is None else round(half, 2)}
-    return {"wall": wall.to_log() | known | {"gaze_error_deg": round(error_deg, 2)}}
+    error = round(error_deg, 2) if isfinite(error_deg) else None
+    return {"wall": wall.to_log() | known | {"gaze_error_deg": error}}
 
 
 def _target(record: ExerciseRecord, exercise: Exercise) -> dict[str, Any]:

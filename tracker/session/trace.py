@@ -15,9 +15,9 @@ from pathlib import Path
 
 from tracker.errors import InputError
 from tracker.inputs import read_input_text
-from tracker.sample import REASONS, TRACE_COLUMNS, Sample
+from tracker.sample import NO_SETUP, REASONS, TRACE_COLUMNS, Sample
 from tracker.session.files import write_atomically
-from tracker.session.stage import StageLog, Step
+from tracker.session.stage import GazeRead, StageLog, Step
 
 #: Bounds that keep a foreign file from filling the memory: four hours at 60 frames/s.
 MAX_FILE_BYTES = 400_000_000
@@ -136,9 +136,17 @@ def _number(cell: str, where: str) -> float:
 def stage_of_trace(samples: Sequence[Sample], exercise_id: str) -> StageLog:
     """Steps of a trace that has no stage log: from its ``step`` column, else one exercise."""
     known = {"rest", "look", "turn_slowly", "nod_slowly", "exercise"}
+    # As where the clip itself is judged.
+    unknown = {"no_setup": True} if without_setup(samples) else {}
     end_s = _end_of(samples)
     if not any(s.step in known for s in samples):
-        step = Step(from_s=samples[0].time_s, to_s=end_s, step="exercise", exercise=exercise_id)
+        step = Step(
+            from_s=samples[0].time_s,
+            to_s=end_s,
+            step="exercise",
+            exercise=exercise_id,
+            **unknown,
+        )
         return StageLog(steps=[step])
     runs: list[tuple[str, float]] = []
     for sample in samples:
@@ -151,11 +159,32 @@ def stage_of_trace(samples: Sequence[Sample], exercise_id: str) -> StageLog:
             to_s=end,
             step=name,
             exercise=exercise_id if name == "exercise" else None,
+            **unknown,
         )
         for (name, start), end in zip(runs, ends, strict=True)
         if name in known
     ]
     return StageLog(steps=steps)
+
+
+def without_setup(samples: Iterable[Sample]) -> bool:
+    """Whether a trace says that there was no set-up: a head was measured, the eyes were not."""
+    return any(s.reason == NO_SETUP and isfinite(s.head_yaw_deg) for s in samples)
+
+
+def setup_notes(samples: Iterable[Sample], setup: GazeRead | None) -> tuple[str, ...]:
+    """What limits the judging of a trace without its summary.
+
+    Parameters
+    ----------
+    samples
+        Those of the trace.
+    setup
+        What its stage log says of the set-up; None where there is none or it says nothing.
+    """
+    if without_setup(samples):
+        return ("no_setup",)
+    return () if setup is not None else ("setup_unknown",)
 
 
 def _end_of(samples: Sequence[Sample]) -> float:

@@ -19,7 +19,7 @@ from tracker.motion.turning import Turn, TurningRule
 from tracker.motion.uncertainty import LEAST_SAMPLES, Errors, Mean, errors_of, errors_of_stays
 from tracker.sample import Sample
 from tracker.session.bench import is_within, stated_ratio
-from tracker.session.figures import Figure, missing
+from tracker.session.figures import NOT_CHECKED, Figure, missing
 from tracker.session.reckoned import Part, Stated, parts_of
 from tracker.session.run import grown_share, tempo_asked
 from tracker.session.stage import Step
@@ -54,7 +54,6 @@ OF_NONE = {
     "peak_speed_mm_s": OF_STAYS,
     "tempo_bpm": OF_STAYS,
 }
-NOT_CHECKED = "nobody has measured how well these eyes are read"
 NOT_EACH = "not measured in each of them"
 NOT_DRAWN = "too few turns or samples to tell"
 #: Why the two ends of a set aren't called different: the set itself asked for it.

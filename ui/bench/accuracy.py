@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from pathlib import Path
 
-from tracker.session.stage import load_stage_log, stage_path_of
+from tracker.errors import InputError
+from tracker.session.stage import is_judged, load_stage_log, stage_path_of
 from ui.bench.truth import ANGLES, Comparison, compare, load_truth
 from ui.commands.judging import measure_clip
 
@@ -14,8 +15,12 @@ _HEADINGS = ("yaw", "pitch", "roll", "eye yaw", "eye pit.", "gaze yaw", "gaze pi
 
 def compare_clip(clip: Path) -> Comparison:
     """Measure a clip with its stage log and compare it with its truth."""
-    truth = load_truth(clip)
-    record = measure_clip(clip, load_stage_log(stage_path_of(clip)), (), lambda _: None)
+    truth, stage = load_truth(clip), load_stage_log(stage_path_of(clip))
+    if not any(map(is_judged, stage.steps)):
+        raise InputError(f"{stage_path_of(clip)}: names no exercise")
+    record = measure_clip(clip, stage, (), lambda _: None)
+    if not record.exercises:
+        raise InputError(f"{clip}: ends before its exercise begins")
     return compare(record, truth)
 
 

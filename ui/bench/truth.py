@@ -2,24 +2,28 @@
 
 from __future__ import annotations
 
-import csv
-import json
+import os
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
+from pydantic import BaseModel, ConfigDict, FiniteFloat, ValidationError
 
 from tracker.errors import InputError
+from tracker.inputs import read_input_text
 from tracker.sample import TEXT_COLUMNS, TRACE_COLUMNS
 from tracker.session.projections import SessionRecord
+from tracker.session.trace import load_trace
 from ui.bench.derived import derived
 
 Array = NDArray[np.float64]
 
 #: An event is found when one of its kind begins this near to the truth (own choice).
 EVENT_WITHIN_S = 0.15
+#: Keeps a foreign file from filling the memory (own choice).
+MAX_EVENTS_BYTES = 1_000_000
 #: Errors of the eyes are counted while they are open and not in a blink's edge.
 OPEN = 0.95
 ANGLES = (
@@ -31,6 +35,21 @@ ANGLES = (
     "gaze_yaw_deg",
     "gaze_pitch_deg",
 )
+
+
+class _Event(BaseModel):
+    model_config = ConfigDict(extra="allow")
+
+    code: str
+    start_s: FiniteFloat
+    end_s: FiniteFloat
+
+
+class _Happened(BaseModel):
+    model_config = ConfigDict(extra="allow")
+
+    repetitions: int
+    events: list[_Event]
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,19 +95,35 @@ class Comparison:
 
 
 def load_truth(clip: Path) -> Truth:
-    """Truth beside a clip; raises InputError where there is none."""
-    try:
-        with clip.with_suffix(".truth.csv").open(encoding="utf-8", newline="") as rows:
-            table = list(csv.DictReader(rows))
-        events = json.loads(clip.with_suffix(".events.json").read_text(encoding="utf-8"))
-    except (OSError, ValueError) as error:
-        raise InputError(f"{clip}: no readable truth beside it ({error})") from error
+    """Truth beside a clip.
+
+    Raises
+    ------
+    InputError
+        If the clip or its truth is not there, or can't be used.
+    """
+    table, told = (clip.with_suffix(ending) for ending in (".truth.csv", ".events.json"))
+    if not os.path.isfile(clip):  # noqa: PTH113 never fails
+        raise InputError(f"{clip}: is no clip that can be read")
+    for path in (table, told):
+        if not os.path.isfile(path):  # noqa: PTH113 never fails
+            raise InputError(f"{clip}: has no truth to compare with: {path.name} is not beside it")
+    samples = load_trace(table)
     columns = {
-        name: np.array([float(row.get(name) or "nan") for row in table])
+        name: np.array([getattr(s, name) for s in samples])
         for name in TRACE_COLUMNS
         if name not in TEXT_COLUMNS
     }
-    return Truth(columns, events)
+    return Truth(columns, _events_of(told))
+
+
+def _events_of(path: Path) -> dict[str, Any]:
+    """What happened in a clip: its repetitions, and events with their times."""
+    text = read_input_text(path, MAX_EVENTS_BYTES, "a clip's events")
+    try:
+        return _Happened.model_validate_json(text).model_dump()
+    except ValidationError as error:
+        raise InputError(f"{path}: does not say what happened in a clip") from error
 
 
 def compare(record: SessionRecord, truth: Truth) -> Comparison:

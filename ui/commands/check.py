@@ -111,7 +111,7 @@ def _judge_trace(
     path: Path, exercise_id: str, stage: StageLog | None, plan: Plan | None, asked: Asked | None
 ) -> SessionRecord:
     from tracker.session.clip_run import run_samples
-    from tracker.session.trace import load_trace, stage_of_trace
+    from tracker.session.trace import load_trace, setup_notes, stage_of_trace
 
     samples = load_trace(path)
     notes: tuple[str, ...] = ()
@@ -121,6 +121,7 @@ def _judge_trace(
         stage, notes = asked_as(stage, exercise_id)
     stage = stage if asked is None else asked_by(stage, asked)
     read = {} if stage.setup is None else stage.setup.model_dump()
+    notes = (*notes, *setup_notes(samples, stage.setup))
     return run_samples(samples, stage.steps, session_about(notes, plan, **read))
 
 
@@ -184,7 +185,8 @@ def _target(e: ExerciseSummary) -> Iterator[tuple[str, str]]:
     if wall is not None:
         apart = "" if wall["half_deg"] is None else f", {2 * wall['half_deg']:.1f} deg apart"
         yield "marks on the wall", f"{wall['distance_mm'] / 10:g} cm away{apart}"
-        yield "gaze error there, deg", f"{wall['gaze_error_deg']:.1f}"
+        error = wall["gaze_error_deg"]
+        yield "gaze error there, deg", "not known" if error is None else f"{error:.1f}"
     swing = e.prescribed.get("target", {}).get("swing_deg")
     if swing is not None:
         yield "target, to each side, deg", f"{swing:.1f}"

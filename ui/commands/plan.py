@@ -273,7 +273,8 @@ def run_sheet(args: argparse.Namespace) -> int:
     from ui.documents.sheet_html import sheet_html
     from ui.documents.sheet_pdf import sheet_pdf
 
-    sheet = sheet_of(plan, args.week or week_of(plan, date.today()))
+    today = date.today()
+    sheet = sheet_of(plan, today, args.week or week_of(plan, today))
     makers = {"pdf": sheet_pdf, "html": sheet_html}
     made = [(path, makers[kind](sheet, args.paper)) for kind, path in wanted.items()]
     for path, content in made:

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.exercises.catalogue.notes import CAUTIONS, NOT_MEASURED
+from tracker.plan.unlocking import TO_COME
 from tracker.records import telling, terms
 from tracker.records.figure import ASPECTS
 from tracker.records.of_body import COUNTED
@@ -20,8 +21,8 @@ from tracker.records.of_target import ARRIVALS, ARRIVED, LEFT_OUT, OFF, WALL, WA
 from tracker.records.telling import exercise
 from tracker.records.trends import SPECS
 from tracker.session.arrivals import NEVER_AT_REST, NO_TARGETS, TOO_COARSE
-from tracker.session.figures import LOOKS_DOWN
-from tracker.session.reckoned import FAR, NO_SETUP
+from tracker.session.figures import GAZE_TOO_COARSE, LOOKS_DOWN, NOT_CHECKED
+from tracker.session.reckoned import FAR, NO_SETUP, UNKNOWN_SETUP
 from tracker.session.uncertain import (
     FASTER_ASKED,
     MORE_ASKED,
@@ -102,6 +103,7 @@ _SENTENCES = (
     "{least} to {most} degrees to each side",
     "nothing was asked for",
     "the therapist found it met on {day}",
+    f"{TO_COME} ({{day}})",
     "it is in words only, and the therapist has not said so yet",
     "{count} of {needed} sessions",
     "session {number} of the last {needed}: {why}",
@@ -211,6 +213,7 @@ _SENTENCES = (
     OF_STAYS,
     NOT_OF_ASKED,
     NO_SETUP,
+    UNKNOWN_SETUP,
     FAR,
     NOT_DRAWN,
     NOT_EACH,
@@ -244,7 +247,8 @@ _SENTENCES = (
     "the eyes went beyond what the set-up taught",
     "the eyes look unlike those of the set-up: another light, or other glasses",
     "the eyes can't be judged in nods behind bi- or varifocal glasses",
-    "the gaze is read too coarsely to tell whether it was on the target",
+    GAZE_TOO_COARSE,
+    NOT_CHECKED,
     "a camera's frame rate can't carry the speed of an eye jump",
     "the neck point was measured for less than 5 seconds",
     "the movement that was asked for is itself a sway or a stand",
@@ -260,6 +264,7 @@ _SENTENCES = (
     "the test lasts 30 seconds, this set did not",
     # what limits the figures of a set
     "no set-up for this person: generic values were used",
+    "a trace alone: whether there was a set-up, and how well the gaze was read, is not known",
     "the set-up could not be used, so nothing rests on it",
     "the stage log says that another exercise was asked for",
     "made from clips: the times between the sets are the plan's, nobody was there",

@@ -8,12 +8,14 @@ later, without its dose and its picture.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 
 from tracker.plan.asked import Asked, asked_of
 from tracker.plan.gate import CALL, EMERGENCY, SPIN
 from tracker.plan.model import Entry, Plan, Unlock
 from tracker.plan.rules import is_cleared
 from tracker.plan.starter import needs_no_clearance
+from tracker.plan.unlocking import found_met
 from ui import words
 from ui.manner import care_keys, form_of, how_of, is_drawn_so, other_posture, wall_words
 
@@ -93,10 +95,10 @@ class Sheet:
     foot: str
 
 
-def sheet_of(plan: Plan, week: int = 1) -> Sheet:
-    """The sheet of a plan, as it stands in a week."""
+def sheet_of(plan: Plan, today: date, week: int = 1) -> Sheet:
+    """The sheet of a plan, as it stands on a day and in a week."""
     say = words.say
-    parts, screen, later = _parts(plan, week)
+    parts, screen, later = _parts(plan, today, week)
     person = plan.person or ""
     key = "sheet.for" if person else "sheet.for_nobody"
     return Sheet(
@@ -116,7 +118,9 @@ def sheet_of(plan: Plan, week: int = 1) -> Sheet:
     )
 
 
-def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[str, ...]]:
+def _parts(
+    plan: Plan, today: date, week: int
+) -> tuple[tuple[Part, ...], tuple[str, ...], tuple[str, ...]]:
     """What is open, by stage; the names of what needs the screen, and of the rest."""
     parts: list[Part] = []
     screen: list[str] = []
@@ -128,7 +132,7 @@ def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...], tu
         items = []
         for entry in plan.entries_of(stage_id) if stage_id else plan.entries:
             asked = asked_of(entry, week)
-            if not _is_open(unlock) or not _may_be_done(plan, entry, asked):
+            if not _is_open(unlock, today) or not _may_be_done(plan, entry, asked, today):
                 later.append(_name(asked))
             elif asked.exercise.target in ON_SCREEN:
                 screen.append(_name(asked))
@@ -140,13 +144,14 @@ def _parts(plan: Plan, week: int) -> tuple[tuple[Part, ...], tuple[str, ...], tu
     return tuple(parts), tuple(dict.fromkeys(screen)), tuple(dict.fromkeys(later))
 
 
-def _is_open(unlock: Unlock | None) -> bool:
+def _is_open(unlock: Unlock | None, today: date) -> bool:
     """Open from the start, or found met by the therapist."""
-    return unlock is None or unlock.met_on is not None
+    return unlock is None or found_met(unlock, today)
 
 
-def _may_be_done(plan: Plan, entry: Entry, asked: Asked) -> bool:
-    return _is_open(entry.unlock_after) and (is_cleared(plan) or needs_no_clearance(asked))
+def _may_be_done(plan: Plan, entry: Entry, asked: Asked, today: date) -> bool:
+    is_open = _is_open(entry.unlock_after, today)
+    return is_open and (is_cleared(plan) or needs_no_clearance(asked))
 
 
 def _item(number: int, asked: Asked) -> Item:

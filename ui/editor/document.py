@@ -93,7 +93,7 @@ class Document(QObject):
     def state(self) -> State:
         """The draft and what it comes to."""
         if self._state is None:
-            self._state = State.of(self.data, self.rows)
+            self._state = State.of(self.data, self.rows, self.today)
         return self._state
 
     @property

@@ -206,7 +206,8 @@ class FilesPart:
         plan = self._plan_for_sheet()
         if plan is None:
             return
-        sheet = sheet_of(plan, week_of(plan, self._document.today))
+        today = self._document.today
+        sheet = sheet_of(plan, today, week_of(plan, today))
         on_paper = path.suffix.lower() == ".pdf"
         try:
             made = sheet_pdf(sheet, paper) if on_paper else sheet_html(sheet, paper)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 
 from tracker.plan.draft import Data, Draft, examine_draft, value_at
 from tracker.plan.guideline import MINUTES_A_DAY, gaze_minutes_a_day, guideline_said
@@ -30,16 +31,19 @@ class State:
         What it comes to.
     rows
         The person's sessions, oldest first; None where none are at hand.
+    today
+        The day on the user's calendar.
     """
 
     data: Data
     draft: Draft
-    rows: Sequence[SessionRow] | None = None
+    rows: Sequence[SessionRow] | None
+    today: date
 
     @classmethod
-    def of(cls, data: Data, rows: Sequence[SessionRow] | None) -> State:
+    def of(cls, data: Data, rows: Sequence[SessionRow] | None, today: date) -> State:
         """Examine a draft."""
-        return cls(data, examine_draft(data), rows)
+        return cls(data, examine_draft(data), rows, today)
 
     @property
     def plan(self) -> Plan | None:
@@ -89,7 +93,7 @@ class State:
         # What the therapist has found met is met whatever the sessions say.
         own = [r for r in self.rows or [] if r.plan_id == plan.plan_id]
         history = [] if unlock.after is None else history_from_rows(plan, unlock.after, own)
-        return judge_condition(unlock, history)
+        return judge_condition(unlock, history, self.today)
 
     def standing(self, at: Path) -> str:
         """The same in words, with what it rests on."""

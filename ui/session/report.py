@@ -86,7 +86,8 @@ class ReportPart(CallPart):
         self._read_before_report = None
         if self.phase != Phase.welcome:
             return
-        told = _told_on(date.today(), plan, job.result or [])
+        today = date.today()
+        told = _told_on(today, plan, job.result or [])
         if told and not self.noted_today:
             # A second one is meant only if the person says so.
             self.noted_today, self.plan = told, None
@@ -95,8 +96,8 @@ class ReportPart(CallPart):
         self.noted_today = ""
         self._forget_session()
         recording = self._recording = self._world.make_reported(plan)
-        week = week_of(plan, date.today())
-        write_reported(recording, reported_entries(plan, job.result or [], week), week)
+        week = week_of(plan, today)
+        write_reported(recording, reported_entries(plan, job.result or [], today, week), week)
         self.reported = True
         self._finish("finished")
 

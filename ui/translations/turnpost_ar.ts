@@ -1312,6 +1312,11 @@
             <translation>هدف ممسوك باليد</translation>
         </message>
         <message>
+            <source>a trace alone: whether there was a set-up, and how well the gaze was read, is not known</source>
+            <comment>a trace alone: whether there was a set-up, and how well the gaze was read, is not known</comment>
+            <translation>سلسلة قياسات وحدها: لا يُعرف هل كان هناك إعداد، ولا مدى دقة قراءة النظر</translation>
+        </message>
+        <message>
             <source>a try of the program, not practice</source>
             <comment>a try of the program, not practice</comment>
             <translation>تجربة للبرنامج، وليست تمرينًا</translation>
@@ -1755,11 +1760,6 @@
             <source>forward</source>
             <comment>forward</comment>
             <translation>الأمام</translation>
-        </message>
-        <message>
-            <source>frame rate too low</source>
-            <comment>frame rate too low</comment>
-            <translation>معدل الصور منخفض جدًا</translation>
         </message>
         <message>
             <source>gaze and target were never measured together</source>
@@ -2247,6 +2247,11 @@
             <translation>لم تُعدّ أي حركة</translation>
         </message>
         <message>
+            <source>nobody has measured how well these eyes are read</source>
+            <comment>nobody has measured how well these eyes are read</comment>
+            <translation>لم يقس أحد مدى دقة قراءة هاتين العينين</translation>
+        </message>
+        <message>
             <source>nobody was asked</source>
             <comment>nobody was asked</comment>
             <translation>لم يُسأل أحد</translation>
@@ -2597,6 +2602,11 @@
             <translation>جلسات بتاريخ بعد اليوم: {count}؛ هل كانت ساعة ذلك الحاسوب صحيحة؟</translation>
         </message>
         <message>
+            <source>set-up not known</source>
+            <comment>set-up not known</comment>
+            <translation>الإعداد غير معروف</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>الإعداد غير صالح</translation>
@@ -2815,6 +2825,11 @@
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>ارتفاع الكرسي: يسري الجدول على 43 سم وذراعين متقاطعتين فقط</translation>
+        </message>
+        <message>
+            <source>the day has not come yet on which the therapist found it met ({day})</source>
+            <comment>the day has not come yet on which the therapist found it met ({day})</comment>
+            <translation>لم يأت بعد اليوم الذي وجده فيه المعالج متحققًا ({day})</translation>
         </message>
         <message>
             <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
@@ -3145,6 +3160,11 @@
             <source>whether the target was clear (asked after the set)</source>
             <comment>whether the target was clear (asked after the set)</comment>
             <translation>هل كان الهدف واضحًا (يُسأل بعد المجموعة)</translation>
+        </message>
+        <message>
+            <source>whether there was a set-up is not known, nor its error</source>
+            <comment>whether there was a set-up is not known, nor its error</comment>
+            <translation>لا يُعرف هل كان هناك إعداد، ولا يُعرف خطؤه</translation>
         </message>
         <message>
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
@@ -9693,11 +9713,6 @@
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike_around</comment>
             <translation>تغير الضوء على عينيك، أو تغيرت نظارتك، منذ الإعداد</translation>
-        </message>
-        <message>
-            <source>the camera is too slow</source>
-            <comment>reason.frame_rate_too_low</comment>
-            <translation>الكاميرا بطيئة جدًا</translation>
         </message>
         <message>
             <source>pictures are missing</source>

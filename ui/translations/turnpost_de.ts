@@ -1312,6 +1312,11 @@
             <translation>ein Ziel in der Hand</translation>
         </message>
         <message>
+            <source>a trace alone: whether there was a set-up, and how well the gaze was read, is not known</source>
+            <comment>a trace alone: whether there was a set-up, and how well the gaze was read, is not known</comment>
+            <translation>eine Messreihe allein: ob es eine Einrichtung gab und wie gut der Blick gelesen wurde, ist nicht bekannt</translation>
+        </message>
+        <message>
             <source>a try of the program, not practice</source>
             <comment>a try of the program, not practice</comment>
             <translation>Versuch mit dem Programm, keine Übung</translation>
@@ -1755,11 +1760,6 @@
             <source>forward</source>
             <comment>forward</comment>
             <translation>vorwärts</translation>
-        </message>
-        <message>
-            <source>frame rate too low</source>
-            <comment>frame rate too low</comment>
-            <translation>Bildrate zu niedrig</translation>
         </message>
         <message>
             <source>gaze and target were never measured together</source>
@@ -2247,6 +2247,11 @@
             <translation>es wurde keine Drehung gezählt</translation>
         </message>
         <message>
+            <source>nobody has measured how well these eyes are read</source>
+            <comment>nobody has measured how well these eyes are read</comment>
+            <translation>niemand hat gemessen, wie gut diese Augen gelesen werden</translation>
+        </message>
+        <message>
             <source>nobody was asked</source>
             <comment>nobody was asked</comment>
             <translation>niemand wurde gefragt</translation>
@@ -2597,6 +2602,11 @@
             <translation>Sitzungen mit einem Datum nach heute: {count}; ging die Uhr jenes Computers richtig?</translation>
         </message>
         <message>
+            <source>set-up not known</source>
+            <comment>set-up not known</comment>
+            <translation>Einrichtung nicht bekannt</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>Einrichtung nicht verwendbar</translation>
@@ -2815,6 +2825,11 @@
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>die Höhe des Stuhls: die Tabelle gilt nur für 43 cm und gekreuzte Arme</translation>
+        </message>
+        <message>
+            <source>the day has not come yet on which the therapist found it met ({day})</source>
+            <comment>the day has not come yet on which the therapist found it met ({day})</comment>
+            <translation>der Tag, an dem sie von der Therapie als erfüllt befunden wurde, ist noch nicht gekommen ({day})</translation>
         </message>
         <message>
             <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
@@ -3145,6 +3160,11 @@
             <source>whether the target was clear (asked after the set)</source>
             <comment>whether the target was clear (asked after the set)</comment>
             <translation>ob das Ziel klar war (nach dem Durchgang gefragt)</translation>
+        </message>
+        <message>
+            <source>whether there was a set-up is not known, nor its error</source>
+            <comment>whether there was a set-up is not known, nor its error</comment>
+            <translation>ob es eine Einrichtung gab, ist nicht bekannt, auch nicht ihr Fehler</translation>
         </message>
         <message>
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
@@ -9693,11 +9713,6 @@
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike_around</comment>
             <translation>das Licht auf Ihren Augen oder Ihre Brille ist anders als bei der Einrichtung</translation>
-        </message>
-        <message>
-            <source>the camera is too slow</source>
-            <comment>reason.frame_rate_too_low</comment>
-            <translation>die Kamera ist zu langsam</translation>
         </message>
         <message>
             <source>pictures are missing</source>

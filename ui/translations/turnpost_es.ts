@@ -1312,6 +1312,11 @@
             <translation>un punto sostenido en la mano</translation>
         </message>
         <message>
+            <source>a trace alone: whether there was a set-up, and how well the gaze was read, is not known</source>
+            <comment>a trace alone: whether there was a set-up, and how well the gaze was read, is not known</comment>
+            <translation>una serie de medidas sola: no se sabe si hubo preparación ni lo bien que se leyó la mirada</translation>
+        </message>
+        <message>
             <source>a try of the program, not practice</source>
             <comment>a try of the program, not practice</comment>
             <translation>prueba del programa, no práctica</translation>
@@ -1755,11 +1760,6 @@
             <source>forward</source>
             <comment>forward</comment>
             <translation>adelante</translation>
-        </message>
-        <message>
-            <source>frame rate too low</source>
-            <comment>frame rate too low</comment>
-            <translation>frecuencia de imagen demasiado baja</translation>
         </message>
         <message>
             <source>gaze and target were never measured together</source>
@@ -2247,6 +2247,11 @@
             <translation>no se contó ningún giro</translation>
         </message>
         <message>
+            <source>nobody has measured how well these eyes are read</source>
+            <comment>nobody has measured how well these eyes are read</comment>
+            <translation>nadie ha medido lo bien que se leen estos ojos</translation>
+        </message>
+        <message>
             <source>nobody was asked</source>
             <comment>nobody was asked</comment>
             <translation>no se preguntó a nadie</translation>
@@ -2597,6 +2602,11 @@
             <translation>sesiones con fecha posterior a hoy: {count}; ¿iba bien el reloj de ese ordenador?</translation>
         </message>
         <message>
+            <source>set-up not known</source>
+            <comment>set-up not known</comment>
+            <translation>preparación desconocida</translation>
+        </message>
+        <message>
             <source>set-up unusable</source>
             <comment>set-up unusable</comment>
             <translation>preparación inutilizable</translation>
@@ -2815,6 +2825,11 @@
             <source>the chair's height: the table holds for 43 cm and arms crossed only</source>
             <comment>the chair's height: the table holds for 43 cm and arms crossed only</comment>
             <translation>la altura de la silla: la tabla vale solo para 43 cm y brazos cruzados</translation>
+        </message>
+        <message>
+            <source>the day has not come yet on which the therapist found it met ({day})</source>
+            <comment>the day has not come yet on which the therapist found it met ({day})</comment>
+            <translation>aún no ha llegado el día en que el terapeuta la dio por cumplida ({day})</translation>
         </message>
         <message>
             <source>the eyes can't be judged in nods behind bi- or varifocal glasses</source>
@@ -3145,6 +3160,11 @@
             <source>whether the target was clear (asked after the set)</source>
             <comment>whether the target was clear (asked after the set)</comment>
             <translation>si el punto se veía claro (se pregunta después de la serie)</translation>
+        </message>
+        <message>
+            <source>whether there was a set-up is not known, nor its error</source>
+            <comment>whether there was a set-up is not known, nor its error</comment>
+            <translation>no se sabe si hubo preparación, ni su error</translation>
         </message>
         <message>
             <source>which arm, unless both wrists are seen in the bend (then it is asked)</source>
@@ -9693,11 +9713,6 @@
             <source>the light on your eyes, or your glasses, changed since the set-up</source>
             <comment>reason.eyes_unlike_around</comment>
             <translation>la luz en sus ojos, o sus gafas, han cambiado desde la preparación</translation>
-        </message>
-        <message>
-            <source>the camera is too slow</source>
-            <comment>reason.frame_rate_too_low</comment>
-            <translation>la cámara es demasiado lenta</translation>
         </message>
         <message>
             <source>pictures are missing</source>

@@ -90,7 +90,6 @@ PRACTICE_WORDS: dict[str, object] = {
     "reason.too_dark": QT_TRANSLATE_NOOP("turnpost", "it is too dark"),
     "reason.too_far": QT_TRANSLATE_NOOP("turnpost", "you are too far away"),
     "reason.turned_too_far": QT_TRANSLATE_NOOP("turnpost", "your head is turned too far"),
-    "reason.frame_rate_too_low": QT_TRANSLATE_NOOP("turnpost", "the camera is too slow"),
     "reason.covered": QT_TRANSLATE_NOOP(
         "turnpost", "something covers your face, or the light on it has changed"
     ),
