@@ -290,7 +290,7 @@ def test_a_hand_throws_that_rises_by_two_fifths_of_the_way_itself(
 
 
 @pytest.mark.parametrize(
-    ("error_deg", "limit_deg"), [(nan, None), (0.7, 5.0), (1.25, 5.0), (1.7, 6.8), (2.1, None)]
+    ("error_deg", "limit_deg"), [(nan, 5.0), (0.7, 5.0), (1.25, 5.0), (1.7, 6.8), (2.1, None)]
 )
 def test_a_gaze_that_is_read_worse_gets_four_times_its_error(
     error_deg: float, limit_deg: float | None

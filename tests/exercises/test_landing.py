@@ -127,8 +127,8 @@ def test_where_nobody_has_measured_how_well_the_gaze_is_read_no_jump_is_judged()
     score = jumps_of(**SHORT)
     record = judged(score)
     assert {e.code for e in summarise(record).exercises[0].events} == {"gaze_short"}
-    # The same samples as a trace of which no set-up is known.
-    (alone,) = summarise(run_samples(record.samples, record.steps, SessionInfo())).exercises
+    about = SessionInfo(setup={"calibration": "fitted", "gaze_error_deg": None})
+    (alone,) = summarise(run_samples(record.samples, record.steps, about)).exercises
     assert alone.events == [] and alone.arrivals is not None
     assert alone.arrivals["reason"] == NOT_CHECKED and alone.arrivals["short"] is None
     assert alone.arrivals["off_deg"]["median"] is None and alone.arrivals["within_deg"] is None

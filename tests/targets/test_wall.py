@@ -5,7 +5,7 @@ The trigonometry is written out here from a room's own coordinates, with no code
 
 from __future__ import annotations
 
-from math import atan2, cos, degrees, hypot, isnan, nan, radians, sin, tan
+from math import atan2, cos, degrees, hypot, inf, isfinite, nan, radians, sin, tan
 from typing import Any
 
 import numpy as np
@@ -17,7 +17,7 @@ from tests.exercises.test_moving_sets import score_of, summary_of
 from tracker.exercises.catalogue import CATALOGUE
 from tracker.profile import RestFrame
 from tracker.sample import Sample
-from tracker.session.at_target import gaze_error_at_target_deg
+from tracker.session.at_target import CLAIMED_DEG, gaze_error_at_target_deg
 from tracker.session.derive import completed
 from tracker.session.stage import Step
 from tracker.wall import (
@@ -197,9 +197,11 @@ def test_at_the_wall_the_error_grows_by_what_is_not_known_there() -> None:
     place = place_error_deg(Wall(1500.0, 529.0))
     found = {"gaze_error_deg": 0.7}
     assert gaze_error_at_target_deg(jumps, JUMPS, found) == pytest.approx(hypot(0.7, place))
-    # Where no set-up measured one, or nothing is known of a set-up, nothing is claimed.
-    for unread in ({}, {"calibration": True, "gaze_error_deg": None}, {"calibration": "generic"}):
-        assert isnan(gaze_error_at_target_deg(jumps, JUMPS, unread))
+    assert gaze_error_at_target_deg(jumps, JUMPS, {}) == pytest.approx(hypot(CLAIMED_DEG, place))
+    # A set-up that measured none allows no claim; a clip without one claims what is stated.
+    unread = {"calibration": True, "gaze_error_deg": None}
+    assert gaze_error_at_target_deg(jumps, JUMPS, unread) == inf
+    assert isfinite(gaze_error_at_target_deg(jumps, JUMPS, {"calibration": "generic"}))
     # A head that turns adds its own: 5 percent of 20 degrees, or what the nose at a mark showed.
     turns = on_wall("turns-on-target", distance_mm=1500.0)
     claimed = gaze_error_at_target_deg(turns, TURNS, found)

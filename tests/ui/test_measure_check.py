@@ -59,7 +59,7 @@ def beside(trace: Path, setup: dict[str, object] | None) -> None:
     trace.with_name("stage.json").write_text(log.model_dump_json(), encoding="utf-8")
 
 
-def test_a_trace_alone_says_that_its_set_up_is_not_known_and_judges_no_gaze(
+def test_a_trace_alone_says_that_its_set_up_is_not_known(
     looks_away: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     for alone in (True, False):
@@ -71,9 +71,9 @@ def test_a_trace_alone_says_that_its_set_up_is_not_known_and_judges_no_gaze(
         (told,) = summary.exercises
         for flags in (summary.quality, told.quality):
             assert [f.flag for f in flags] == ["setup_unknown"]
-        assert told.events == [] and told.gaze is not None
-        assert told.gaze["on_target_fraction"]["reason"] == NOT_CHECKED
-        # What was measured stays, and says that its error is not known.
+        # Its columns are judged as they stand, and their errors are not known.
+        assert [e.code for e in told.events] == ["gaze_off_target"]
+        assert told.gaze is not None and told.gaze["on_target_fraction"]["value"] < 1.0
         assert told.gaze["error_deg"]["median"] < 1.0 and told.head is not None
         for figure in (told.head["amplitude_deg"], told.gaze["counter_turn_ratio"]):
             assert figure["median"] is not None
@@ -113,8 +113,12 @@ def test_a_trace_without_a_set_up_says_so(
 def test_marks_on_the_wall_are_told_without_an_error_that_nobody_knows(
     looks_away: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
+    """A set-up was there, and measured none."""
     wall = {"distance_mm": 1500.0}
-    log = {"steps": [s.model_dump(exclude_none=True) | {"wall": wall} for s in steps()[1:]]}
+    log = {
+        "setup": {"calibration": "fitted"},
+        "steps": [s.model_dump(exclude_none=True) | {"wall": wall} for s in steps()[1:]],
+    }
     looks_away.with_name("stage.json").write_text(json.dumps(log), encoding="utf-8")
     (told,) = summary_of(looks_away).exercises
     assert told.prescribed["wall"]["gaze_error_deg"] is None and told.events == []

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 from itertools import pairwise
-from math import isfinite
+from math import isfinite, isinf
 from typing import Any
 
 import numpy as np
@@ -36,7 +36,7 @@ def arrival_figures(
     Parameters
     ----------
     error_deg
-        Error of the gaze at the targets (NaN: none is known, and nothing is told).
+        Error of the gaze at the targets (NaN: none is known; infinite: nobody has measured it).
     led
         Whether a beat said when to look where; only then a target can have been left out.
 
@@ -84,7 +84,7 @@ def _why_not(
         return NO_TARGETS
     if is_told(limit, farthest):
         return ""
-    return TOO_COARSE if isfinite(error_deg) else NOT_CHECKED
+    return NOT_CHECKED if isinf(error_deg) else TOO_COARSE
 
 
 def left_out(rows: Array, stays: Sequence[Stay]) -> int:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from math import isfinite, nan
+from math import isfinite, isinf, nan
 from typing import Any
 
 import numpy as np
@@ -118,12 +118,12 @@ def gaze_figures(
 ) -> Figure:
     """How well the gaze stayed on the target, and how far the eyes turned back.
 
-    ``setup_error_deg`` is the error of the gaze that the set-up measured, NaN where none is
-    known; without ``head_turns`` the turns are not those of a head, and there is nothing to turn
-    back from.
+    ``setup_error_deg`` is the error of the gaze that the set-up measured, as for
+    :func:`off_target_limit_deg`; without ``head_turns`` the turns are not those of a head, and
+    there is nothing to turn back from.
     """
     limit = off_target_limit_deg(setup_error_deg)
-    untold = GAZE_TOO_COARSE if isfinite(setup_error_deg) else NOT_CHECKED
+    untold = NOT_CHECKED if isinf(setup_error_deg) else GAZE_TOO_COARSE
     rows = [(s, gaze_error_deg(s)) for s in samples if eyes_usable(s)]
     rows = [(s, e) for s, e in rows if isfinite(e)]
     reason = why_no_gaze(samples)

@@ -48,7 +48,7 @@ def run(args: argparse.Namespace) -> int:
 NOTES = {
     "no_setup": "no stage log with a set-up: generic values were used, not this person's",
     "setup_unknown": "nothing tells whether this trace had a set-up, nor how well its gaze was "
-    "read, so that no verdict on the gaze is given",
+    "read: it is judged as if it had been read well",
     "setup_failed": "the set-up in this clip could not be used, so little was measured",
     "gaze_not_fitted": "the set-up was too poor for the line of sight, which is left out",
     "coarse_picture": "the picture tells too little of the moving face (little light, few bits, "

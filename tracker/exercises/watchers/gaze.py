@@ -5,7 +5,7 @@
 from __future__ import annotations
 
 from collections import deque
-from math import exp, hypot, inf, isfinite, isnan, nan
+from math import exp, hypot, isfinite, isnan, nan
 from statistics import median
 
 from tracker.exercises.counters import eyes_usable
@@ -17,7 +17,7 @@ from tracker.sample import Sample
 #: The gaze counts as off the target above this many degrees, so that 6 are found. A
 #: person whose gaze is read worse gets a limit that is four times the error (on
 #: rendered heads 99 % of the readings lie within four times the median error), and no
-#: verdict where that is beyond the largest, or where nobody has measured it.
+#: verdict where that is beyond the largest.
 OFF_TARGET_DEG, ERRORS_APART, OFF_TARGET_MOST_DEG = 5.0, 4.0, 8.0
 #: Smaller turns of the head tell nothing of whether the eyes go along (this project's own choice:
 #: an error of the eyes of a degree is an eighth of it).
@@ -30,11 +30,11 @@ def off_target_limit_deg(error_deg: float) -> float | None:
     Parameters
     ----------
     error_deg
-        Median error of the gaze that the set-up measured; NaN where none was, or nothing is known
-        of a set-up (a trace alone): then nothing can be told.
+        Median error of the gaze that the set-up measured; NaN where nothing is known of a set-up
+        (a trace alone), infinite where there was one that measured none.
     """
     if isnan(error_deg):
-        return None
+        return OFF_TARGET_DEG
     limit = max(OFF_TARGET_DEG, ERRORS_APART * error_deg)
     return limit if limit <= OFF_TARGET_MOST_DEG else None
 
@@ -43,7 +43,7 @@ def least_turn_deg(error_deg: float) -> float:
     """Least turn of the head of which it can be told whether the eyes went along.
 
     Half of the turn lies between what is held apart, so that is to be as many errors of the
-    gaze as everywhere. Infinite where that error isn't known.
+    gaze as everywhere.
 
     Parameters
     ----------
@@ -51,7 +51,7 @@ def least_turn_deg(error_deg: float) -> float:
         As for :func:`off_target_limit_deg`.
     """
     if isnan(error_deg):
-        return inf
+        return LEAST_TURN_DEG
     return max(LEAST_TURN_DEG, 2.0 * ERRORS_APART * error_deg)
 
 
