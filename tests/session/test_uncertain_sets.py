@@ -21,7 +21,7 @@ from tracker.session.bench import WORST
 from tracker.session.clip_run import run_samples
 from tracker.session.figures import NOT_CHECKED
 from tracker.session.live import SessionInfo
-from tracker.session.reckoned import MEDIAN_ANGLE, NO_SETUP
+from tracker.session.reckoned import MEDIAN_ANGLE, NO_SETUP, Stated
 from tracker.session.stage import Step
 from tracker.session.summary import summarise
 from tracker.session.summary_file import Summary
@@ -31,6 +31,7 @@ from tracker.session.uncertain import (
     NOT_OF_ASKED,
     SLOWER_ASKED,
     TOO_FEW,
+    add_to_ratio,
 )
 from ui.commands.schema import published
 from ui.documents.charts import amplitude_chart
@@ -248,7 +249,8 @@ def turned_back(off: float, number: int, noise_deg: float = 0.5) -> list[Sample]
 
 
 def test_what_is_right_lies_within_the_uncertainty_of_the_counter_turn() -> None:
-    stated = max(WORST[f"counter-turn ratio{of}"][0] for of in ("", ", eyes that lag")) / 1.96
+    rows = [f"counter-turn ratio while turning{of}" for of in ("", ", eyes that lag")]
+    stated = max(WORST[row][0] for row in rows) / 1.96
     inside, widths = 0, []
     for number, off in enumerate(np.random.default_rng(9).normal(0.0, stated / 1.16, 40).tolist()):
         (found,) = told(turned_back(off, number), steps()[1]).exercises
@@ -260,6 +262,22 @@ def test_what_is_right_lies_within_the_uncertainty_of_the_counter_turn() -> None
         for side in ratio["by_side"].values():
             assert side["uncertainty"]["expanded"] >= 2.0 * stated - 1e-4
     assert inside >= 36 and max(widths) < 0.1
+
+
+def test_of_nods_the_counter_turn_is_known_less_well() -> None:
+    def of(sides: tuple[str, str]) -> float:
+        exact = {"median": 1.2, "spread": 0.0, "n": 9}
+        ratio: dict[str, Any] = exact | {"by_side": {side: dict(exact) for side in sides}}
+        add_to_ratio(ratio, Stated(SETUP, frozenset(), look_deg=0.5))
+        (told,) = {p["uncertainty"]["expanded"] for p in (ratio, *ratio["by_side"].values())}
+        return float(told)
+
+    row = "counter-turn ratio while {}"
+    assert of(("left", "right")) == pytest.approx(
+        2 * WORST[row.format("turning")][0] / 1.96, abs=1e-3
+    )
+    assert of(("down", "up")) == pytest.approx(2 * WORST[row.format("nodding")][0] / 1.96, abs=1e-3)
+    assert of(("down", "up")) > of(("left", "right"))
 
 
 @pytest.mark.parametrize(
@@ -278,7 +296,7 @@ def test_the_counter_turn_says_what_is_known_of_its_error(
     assert found.gaze is not None
     of = found.gaze["counter_turn_ratio"]["uncertainty"]
     assert of["reason"] == reason
-    stated = {"within": 0.04, "by lot": 0.07}.get(expanded_is)
+    stated = {"within": 0.06, "by lot": 0.07}.get(expanded_is)
     # Next to no noise: the set-up's error alone.
     assert of["expanded"] == (
         None if stated is None else pytest.approx(2 * stated / 1.96, abs=0.005)

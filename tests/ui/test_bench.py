@@ -154,10 +154,10 @@ def test_aims_hold_for_what_they_are_meant_for() -> None:
         assert is_within(one) == inside
         aim = aim_of("gaze yaw while turning", one)
         assert aim == ((0.9 if camera.height_px == 720 else 1.1) if inside else None)
-        ratio = aim_of("counter-turn ratio", one)
+        ratio = aim_of("counter-turn ratio while turning", one)
         assert (ratio is not None) == (inside and 60 <= movement.tempo_bpm <= 180)
         # Nobody is exempt for eyes that lag, nor speed for few pictures of slow movements.
-        assert aim_of("counter-turn ratio, eyes that lag", one) == ratio
+        assert aim_of("counter-turn ratio while turning, eyes that lag", one) == ratio
         speed = aim_of("peak speed in yaw, %", one)
         few = camera.rate_hz == 15 and 500 <= camera.position_mm[2] <= 750 and one.quality == FINE
         if few and not one.scenario.glasses:

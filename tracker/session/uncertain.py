@@ -254,11 +254,13 @@ def add_to_ratio(ratio: Figure, stated: Stated) -> None:
     stated
         What is known of the set-up.
     """
-    for part in (ratio, *ratio.get("by_side", {}).values()):
+    by_side = ratio.get("by_side", {})
+    axis = "pitch" if {"up", "down"} & set(by_side) else "yaw"
+    for part in (ratio, *by_side.values()):
         if part.get("median") is not None:
             noise = MEDIAN_SE * part["spread"] / QUARTILE / part["n"] ** 0.5
             within = is_within(stated.setup, stated.flags)
-            of = Uncertainty(noise, stated_ratio(within=within), 0.0)
+            of = Uncertainty(noise, stated_ratio(axis, within=within), 0.0)
             unread = "" if isfinite(stated.look_deg) else NOT_CHECKED
             part["uncertainty"] = told(of, stated.unknown() or unread)
 

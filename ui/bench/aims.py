@@ -37,8 +37,9 @@ _AIMS = {
     "gaze yaw while turning, light changed": 1.5,
     "gaze pitch while turning, light changed": 1.5,
     "glance away, %": 25.0,
-    "counter-turn ratio": 0.05,
-    "counter-turn ratio, eyes that lag": 0.05,
+    "counter-turn ratio while turning": 0.05,
+    "counter-turn ratio while nodding": 0.05,
+    "counter-turn ratio while turning, eyes that lag": 0.05,
     "amplitude in yaw, %": 3.0,
     "amplitude in pitch, %": 5.0,
     "peak speed in yaw, %": 4.0,
@@ -59,8 +60,9 @@ _STANDING_AIMS = {
 STANDING_AT_MM = 900.0
 #: Movements a second between which a row is aimed at.
 _TEMPO_HZ = {
-    "counter-turn ratio": (0.5, 1.5),
-    "counter-turn ratio, eyes that lag": (0.5, 1.5),
+    "counter-turn ratio while turning": (0.5, 1.5),
+    "counter-turn ratio while nodding": (0.5, 1.5),
+    "counter-turn ratio while turning, eyes that lag": (0.5, 1.5),
     "peak speed in yaw, %": (0.5, 2.0),
     "peak speed in pitch, %": (0.5, 2.0),
 }

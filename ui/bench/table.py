@@ -26,8 +26,9 @@ _MADE_HARD = {
     "turns-light-changed": ", light changed",
     "turns-looking-down": ", looks far down",
 }
+_RATIO = "counter-turn ratio"
 #: Figures that rest on how the eyes are read while the head moves.
-_OF_THE_GAZE = ("counter-turn ratio", "eye yaw for each degree of head yaw")
+_OF_THE_GAZE = (_RATIO, "eye yaw for each degree of head yaw", "glance away, %")
 
 
 def readings_of(one: Drawn, result: Comparison) -> Iterable[tuple[str, Reading]]:
@@ -40,9 +41,9 @@ def readings_of(one: Drawn, result: Comparison) -> Iterable[tuple[str, Reading]]
 def figures_of(one: Drawn, result: Comparison) -> Iterable[tuple[str, float]]:
     """Names and values of a clip's rows."""
     made_hard = _MADE_HARD.get(one.kind, "")
+    moved = {"turns": "turning", "nods": "nodding"}.get(one.scenario.movement.kind)
     for column, name in _SAID.items():
         value = result.error_deg.get(column)
-        moved = {"turns": "turning", "nods": "nodding"}.get(one.scenario.movement.kind)
         if value is None or (name.startswith("gaze") and moved is None):
             continue
         said = f"{name} while {moved}{made_hard}" if name.startswith("gaze") else name
@@ -52,7 +53,8 @@ def figures_of(one: Drawn, result: Comparison) -> Iterable[tuple[str, float]]:
         if slope is not None:
             yield f"head {axis}, slope off 1", abs(slope - 1.0)
     for name, value in result.derived.items():
-        yield (f"{name}{made_hard}" if name in _OF_THE_GAZE else name), value
+        said = f"{name} while {moved}" if name == _RATIO else name
+        yield (f"{said}{made_hard}" if name in _OF_THE_GAZE else said), value
     if made_hard:
         yield f"gaze not measured, %{made_hard}", 100 * (1.0 - result.gaze_measured)
     yield "not measured, % of the frames", 100 * (1.0 - result.measured)
