@@ -138,7 +138,7 @@ def test_the_error_of_the_setup_is_the_one_that_is_stated() -> None:
         found["median"] * LOT["peak speed in yaw"] / 100 / 1.96, rel=0.01
     )
     assert stated_share("amplitude", "pitch", within=False) == pytest.approx(0.049 / 1.96)
-    assert stated_offset_deg("pitch", within=True) == pytest.approx(0.35 / 1.96)
+    assert stated_offset_deg("pitch", within=True) == pytest.approx(0.36 / 1.96)
     assert stated_offset_deg("roll", within=False) == pytest.approx(LOT_DEG["head yaw"] / 1.96)
     assert not is_within({"distance_mm": 600.0, "glasses": "none"}, ["coarse_picture"])
     assert not is_within({"glasses": "none"}, [])
@@ -187,9 +187,9 @@ def test_a_summary_has_it_and_twice_the_same() -> None:
     head = one.exercises[0].head
     assert head is not None and head == two.exercises[0].head
     told_of = head["amplitude_deg"]["by_side"]["right"]["uncertainty"]
-    # 18 degrees; the samples' noise of 0.09 degrees, the set-up's 0.87 % and 0.13 degrees: with
-    # k = 2 these two alone are 0.41.
-    assert 0.41 < told_of["expanded"] < 0.5
+    # 18 degrees; the samples' noise of 0.09 degrees, the set-up's 1.28 % and 0.14 degrees: with
+    # k = 2 these two alone are 0.54.
+    assert 0.54 < told_of["expanded"] < 0.6
     assert told_of["k"] == 2.0
     jsonschema.validate(json.loads(one.model_dump_json()), published("summary"))
     spoilt = json.loads(one.model_dump_json())
