@@ -16,6 +16,7 @@ from calibration.placing import placed as placed_in
 from calibration.profile_file import load_profile
 from calibration.report import Again, SetupReport
 from calibration.reuse import rest_anew, still_reads
+from calibration.whose import Whose
 from tracker.errors import InputError
 from tracker.frame import Frame
 from tracker.head.facing import facing_deg
@@ -45,7 +46,7 @@ class Measurer:
         profile: Profile | None = None,
         kept: Profile | None = None,
     ) -> None:
-        self._observer = Observer()
+        self._observer, self._whose = Observer(), Whose()
         self._shape: FaceShape = generic_shape(
             canonical_face_vertices_cm(), canonical_face_triangles()
         )
@@ -79,7 +80,7 @@ class Measurer:
             self.facing_deg = self.away_mm = None
             # Who has gone on without measuring the set-up again does not want it.
             self._held.clear()
-            return measure(observation, self._profile)
+            return self._theirs(observation, self._profile)
         self._held.append(observation)
         face = observation.face
         self.facing_deg = self.away_mm = None
@@ -94,6 +95,15 @@ class Measurer:
             light=observation.light,
             reason="no_setup" if face is not None else "no_face",
         )
+
+    def _theirs(self, seen: Observation, profile: Profile) -> Sample:
+        """Sample of the patient, without figures while the face may be another's."""
+        other = None if seen.other is None else measure(seen.other, profile)
+        sample = self._whose.take(seen, measure(seen, profile), other)
+        if self._whose.follow_other and seen.other is not None:
+            self._observer.follow(seen.other)
+        self._observer.look_for_others(self._whose.in_doubt)
+        return sample
 
     def _rough_camera(self, seen: Observation) -> Pinhole:
         """The camera, with the lens as far as it is known."""
@@ -111,8 +121,14 @@ class Measurer:
         """
         self._held.clear()
         self._again = keep and take and self._profile is not None
+        self._forget_doubt()
         if not keep:
             self._setup, self._report = [], None
+
+    def _forget_doubt(self) -> None:
+        """Whoever sits there for a set-up is the patient."""
+        self._whose = Whose()
+        self._observer.look_for_others(False)
 
     def fit(self, steps: Sequence[Step]) -> SetupReport:
         """Fit the person on the frames held back so far.
@@ -175,6 +191,7 @@ class Measurer:
     def _take_over(self, report: SetupReport, observations: Sequence[Observation]) -> None:
         """From now on this is the person."""
         self._profile, self._report = report.profile, report
+        self._forget_doubt()
         self._setup = seen_in(observations, report.steps)
 
     def _fitted(self, observations: Sequence[Observation], steps: Sequence[Step]) -> SetupReport:

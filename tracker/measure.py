@@ -73,14 +73,7 @@ def measure(observation: Observation, profile: Profile) -> Sample:
     """
     face, crop = observation.face, observation.crop
     if face is None or crop is None:
-        reason = "too_dark" if observation.light < DARK else "no_face"
-        return Sample(
-            observation.time_s,
-            light=observation.light,
-            quality=0.0,
-            reason=reason,
-            body_seen=_no_body(observation),
-        )
+        return not_seen(observation)
     start, _ = pose_of_landmarks(profile.shape, face.points_px, profile.camera, rest_pose(profile))
     found = align(profile.template, crop, profile.camera, start)
     sharpness = profile.template.sharpness(crop, found.pose, profile.camera)
@@ -98,6 +91,17 @@ def measure(observation: Observation, profile: Profile) -> Sample:
             body_seen=_no_body(observation),
         )
     return _full_sample(observation, face, found, profile, quality)
+
+
+def not_seen(observation: Observation) -> Sample:
+    """Sample of an observation in which the patient's face is not to be seen."""
+    return Sample(
+        observation.time_s,
+        light=observation.light,
+        quality=0.0,
+        reason="too_dark" if observation.light < DARK else "no_face",
+        body_seen=_no_body(observation),
+    )
 
 
 def rest_pose(profile: Profile) -> Pose:

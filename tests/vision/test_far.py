@@ -101,3 +101,45 @@ def test_the_nearer_face_is_not_the_patients_until_they_have_long_been_gone() ->
     assert patient.among([theirs], 0.2, SIZE) is None
     assert patient.among([theirs], 0.1 + FORGET_AFTER_S - 0.1, SIZE) is None
     assert patient.among([theirs], 0.1 + FORGET_AFTER_S + 0.1, SIZE) is theirs
+
+
+@pytest.mark.parametrize(
+    ("gone_s", "x", "height", "anew"),
+    [
+        (0.1, 640, 120, False),
+        (0.3, 700, 120, False),
+        (1.0, 660, 120, False),
+        (1.0, 760, 120, True),
+        (1.0, 640, 155, True),
+        (FORGET_AFTER_S + 0.1, 640, 120, True),
+        (FORGET_AFTER_S + 0.1, 1100, 300, True),
+    ],
+)
+def test_a_face_that_comes_after_a_break_may_be_anothers(
+    gone_s: float, x: float, height: float, anew: bool
+) -> None:
+    patient, face = Patient(), face_at(x, 300, height)
+    patient.among([face_at(640, 300, 120)], 0.0, SIZE)
+    assert not patient.anew, "the first one"
+    assert patient.among([face], gone_s, SIZE) is face and patient.anew == anew
+    assert patient.among([face], gone_s + 0.1, SIZE) is face and not patient.anew
+
+
+def test_a_small_face_beside_a_near_one_is_found_when_asked_for(observer: Observer) -> None:
+    both = picture((-120.0, 0.0, 0.0), helper=True)
+    seen = [observer.observe(Frame(k, k / 30, both)) for k in range(5)]
+    assert all(o.face is not None and o.face.height_px > 150 and o.other is None for o in seen)
+    observer.look_for_others(True)
+    times = [k / 30 for k in range(5, 155)]
+    others = [
+        other
+        for k, time_s in enumerate(times)
+        if (other := observer.observe(Frame(k + 5, time_s, both)).other) is not None
+    ]
+    assert len(others) > 4
+    face = others[-1].face
+    assert face is not None and face.height_px < 150
+    observer.follow(others[-1])
+    observer.look_for_others(False)
+    for found in watch(observer, both, 155, 30):
+        assert found is not None and found.height_px < 150

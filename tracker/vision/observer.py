@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -15,6 +15,7 @@ from tracker.vision.body import EVERY_S, BodyFinder
 from tracker.vision.far import FarFinder
 from tracker.vision.landmarks import Face, LandmarkFinder
 from tracker.vision.opencv import cv2
+from tracker.vision.others import EVERY, Others
 from tracker.vision.patient import Patient
 
 #: Distance of the outer eye corners in the crop, in pixels, at most: more adds
@@ -44,6 +45,10 @@ class Observation:
         The patient's body, or None.
     body_sought
         Whether a body was looked for in this frame.
+    anew
+        Whether the face was chosen after a break, so that it may be another person's.
+    other
+        Another face in view, as it would be observed, where one was looked for and found.
     """
 
     time_s: float
@@ -55,6 +60,8 @@ class Observation:
     faces_seen: int
     body: BodyPoints | None = None
     body_sought: bool = False
+    anew: bool = False
+    other: Observation | None = None
 
 
 #: While a face is followed in crops the whole picture is looked at this often: somebody
@@ -75,6 +82,7 @@ class Observer:
         self._finder = LandmarkFinder()
         self._far = FarFinder()
         self._patient = Patient()
+        self._others, self._for_others = Others(), False
         self._body = BodyFinder()
         self._with_body, self._body_every_s = False, EVERY_S
         self._hand_up = False
@@ -91,10 +99,25 @@ class Observer:
         self._with_body, self._body_every_s = on, max(every_s, EVERY_S)
         self._hand_up = False
 
+    def look_for_others(self, on: bool) -> None:
+        """From the next frame on look for another face, too, or no longer."""
+        if self._for_others and not on:
+            self._others.forget()
+        self._for_others = on
+
+    def follow(self, other: Observation) -> None:
+        """Follow the other face of an observation from now on: that is the patient's."""
+        assert other.face is not None
+        self._patient.follow(other.face, other.time_s)
+        if self._others.small:
+            self._far.follow(other.face)
+        else:
+            self._far.forget()
+
     def observe(self, frame: Frame) -> Observation:
         """Observation of the next frame."""
         height, width = frame.image.shape[:2]
-        face, seen = self._look(frame, (width, height))
+        face, found = self._look(frame, (width, height))
         self._count += 1
         sought = self._with_body and self._body.due(frame.time_s, self._least_gap_s())
         body = self._body.find(frame.image, face, frame.time_s) if sought else None
@@ -104,41 +127,55 @@ class Observer:
             # Every eighth pixel tells the light of a room well enough.
             light = float(frame.image[::8, ::8].mean()) / 255.0
             return Observation(
-                frame.time_s, width, height, None, None, light, seen, None, body_sought=sought
+                frame.time_s, width, height, None, None, light, len(found), body_sought=sought
             )
-        crop = cut_crop(frame.image, face)
-        light = float(crop.image.mean()) / 255.0
-        return Observation(
-            frame.time_s, width, height, face, crop, light, seen, body, body_sought=sought
+        other = self._others.find(frame.image, face, found) if self._for_others else None
+        return replace(
+            _observation(frame, face, len(found)),
+            body=body,
+            body_sought=sought,
+            anew=self._patient.anew,
+            other=None if other is None else _observation(frame, other, len(found)),
         )
 
     def _least_gap_s(self) -> float:
         return min(self._body_every_s, HAND_UP_S) if self._hand_up else self._body_every_s
 
-    def _look(self, frame: Frame, size_px: tuple[int, int]) -> tuple[Face | None, int]:
-        """The patient's face and the number of faces in view.
+    def _look(self, frame: Frame, size_px: tuple[int, int]) -> tuple[Face | None, list[Face]]:
+        """The patient's face and all that were found.
 
         The whole picture first, which is all that a near face costs; crops where the
         patient isn't in it.
         """
         faces: list[Face] = []
-        if self._far.followed is None or self._count % WHOLE_EVERY == 0:
+        every = EVERY if self._for_others else WHOLE_EVERY
+        if self._far.followed is None or self._count % every == 0:
             faces = self._finder.find(frame.image, frame.time_s)
             face = self._patient.among(faces, frame.time_s, size_px)
             if face is not None:
                 self._far.forget()
-                return face, len(faces)
+                return face, faces
         far = self._far.find(frame.image)
         face = self._patient.among(far, frame.time_s, size_px)
         if face is not None:
             self._far.follow(face)
-        return face, max(len(faces), len(far))
+        return face, faces or far
 
     def close(self) -> None:
         """Free the landmark finders."""
         self._finder.close()
         self._far.close()
+        self._others.close()
         self._body.close()
+
+
+def _observation(frame: Frame, face: Face, seen: int) -> Observation:
+    """What a frame holds of one of its faces."""
+    height, width = frame.image.shape[:2]
+    crop = cut_crop(frame.image, face)
+    return Observation(
+        frame.time_s, width, height, face, crop, float(crop.image.mean()) / 255.0, seen
+    )
 
 
 def cut_crop(image: NDArray[np.uint8], face: Face) -> GreyCrop:
