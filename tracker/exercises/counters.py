@@ -12,6 +12,7 @@ from tracker.body.rolls import lift_mm
 from tracker.exercises.hands import a_hand_is_seen, hand_difference, is_throw
 from tracker.exercises.tilts import TILT_KEPT_S, is_tilt
 from tracker.motion.away import BENDING_DOWN, STANDING_UP, AwayFinder, AwayRule
+from tracker.motion.drift import Pace
 from tracker.motion.smoothing import RunningMean
 from tracker.motion.turning import Turn, TurningFinder, TurningRule
 from tracker.sample import Sample
@@ -244,14 +245,15 @@ def _is_of_head(channel: Channel) -> bool:
     return channel.rule in (_HEAD, _TO_MARKS)
 
 
-def _finder_of(channel: Channel, known_person: bool) -> Finder:
+def _finder_of(channel: Channel, known_person: bool, pace: Pace) -> Finder:
     rule = channel.rule
     if isinstance(rule, AwayRule):
         return AwayFinder(rule)
     if channel.smooth_s:
         return SlowFinder(channel, rule)
-    if not known_person and _is_of_head(channel):
-        rule = replace(_UNKNOWN_PERSON, plateau=rule.plateau)
+    if _is_of_head(channel):
+        known = rule if known_person else replace(_UNKNOWN_PERSON, plateau=rule.plateau)
+        rule = replace(known, pace=pace)
     return TurningFinder(channel.sides, rule)
 
 
@@ -265,17 +267,21 @@ class Counter:
     known_person
         Whether a set-up has been measured; without one only large head turns count, and no
         fewer than :data:`LEAST_UNKNOWN`.
+    pace
+        What is a drift of the head; None: as where neither tempo nor size is asked for.
 
     Notes
     -----
     In the channel :data:`SEEN` there are no turns.
     """
 
-    def __init__(self, channel: Channel, *, known_person: bool = True) -> None:
+    def __init__(
+        self, channel: Channel, *, known_person: bool = True, pace: Pace | None = None
+    ) -> None:
         self.channel = channel
         self.turns: list[Turn] = []
         self._recent: deque[Sample] = deque()
-        self._finder = _finder_of(channel, known_person)
+        self._finder = _finder_of(channel, known_person, pace or Pace())
         self._least = LEAST_UNKNOWN if _is_of_head(channel) and not known_person else 0
         self._few: list[Turn] = []
 

@@ -22,6 +22,7 @@ import numpy as np
 from tracker.body.raised import elbow_of, wrist_of
 from tracker.exercises.counters import CHANNELS, Channel, Counter
 from tracker.exercises.hands import Side
+from tracker.motion.drift import Pace
 from tracker.motion.smoothing import RunningMean
 from tracker.motion.turning import Turn, TurningRule
 from tracker.sample import Sample
@@ -271,11 +272,11 @@ class NearCounter(Counter):
         return [t for t in fitting if from_s < t.peak_s < to_s][-1:]
 
 
-def counter_for(channel: Channel, *, known_person: bool) -> Counter:
+def counter_for(channel: Channel, *, known_person: bool, pace: Pace | None = None) -> Counter:
     """The counter of an exercise: that of its channel, or of near and far."""
     if channel.name == "eye_vergence":
         return NearCounter()
-    return Counter(channel, known_person=known_person)
+    return Counter(channel, known_person=known_person, pace=pace)
 
 
 def is_of_hand(turn: Turn) -> bool:

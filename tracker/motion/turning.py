@@ -9,6 +9,7 @@ is no turn, and a small movement still is one.
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from math import inf, isfinite, nan
@@ -17,6 +18,16 @@ from statistics import median
 import numpy as np
 from numpy.typing import NDArray
 
+from tracker.motion.drift import (
+    BRISK_DEG,
+    BRISK_S,
+    HALF,
+    MEAN_S,
+    STAYS_S,
+    Pace,
+    has_stopped,
+    is_brisk,
+)
 from tracker.motion.reading import STAY_SPEED, read_turn
 
 Array = NDArray[np.float64]
@@ -125,6 +136,8 @@ class TurningRule:
         A hole in the measuring beside the outermost sample that lasts this share of the way
         there hides how far it went: the amplitude is then NaN. The extreme of a sine in the
         middle of such a hole lies 3 % farther out at .16 (1 - cos(pi / 2 * .16)).
+    pace
+        What is a drift, which nothing counts that it leads to or away from; None: nothing is.
     """
 
     floor: float = 5.0
@@ -135,6 +148,7 @@ class TurningRule:
     bridge_s: float = 0.5
     plateau: bool = False
     hole: float = inf
+    pace: Pace | None = None
 
 
 #: Swings from which the usual one is taken (this project's own choice).
@@ -166,7 +180,11 @@ class TurningFinder:
         self._values: list[float] = []
         self._way = 0
         self._high = self._low = 0
+        #: Where the signal came back farthest, below the high and above the low.
+        self._below = self._above = 0
         self._from = 0
+        #: Ways down (-1) and up (1), from and to, of which is known that they drift.
+        self._drifts: dict[int, tuple[int, int]] = {}
         self._candidate: Turn | None = None
 
     @property
@@ -184,11 +202,20 @@ class TurningFinder:
         self._times.append(time_s)
         self._values.append(value)
         now = len(self._values) - 1
-        if value > self._values[self._high]:
-            self._high = now
-        if value < self._values[self._low]:
-            self._low = now
+        self._look(now)
         return ended + self._reversal(now)
+
+    def _look(self, now: int) -> None:
+        """Take a sample for the extremes, and for the ways back from them."""
+        value = self._values[now]
+        if value > self._values[self._high]:
+            self._high = self._below = now
+        elif value < self._values[self._below]:
+            self._below = now
+        if value < self._values[self._low]:
+            self._low = self._above = now
+        elif value > self._values[self._above]:
+            self._above = now
 
     def finish(self) -> list[Turn]:
         """End the movement: a last extreme a full swing away from the one before counts."""
@@ -196,7 +223,7 @@ class TurningFinder:
 
     def _ended(self, next_s: float) -> list[Turn]:
         """The same; the next sample comes at ``next_s``, NaN if none does."""
-        out: list[Turn] = []
+        out = self._over(len(self._values) - 1) if self._values else []
         if self._way and self._values:
             index = self._high if self._way > 0 else self._low
             swing = abs(self._values[index] - self._values[self._from])
@@ -206,7 +233,7 @@ class TurningFinder:
                 turn = self._turn(index, self._way, len(self._values) - 1)
                 if self._rule.hole < inf and self._cut_off(index, turn, next_s):
                     turn = replace(turn, amplitude_deg=nan)
-                out = self._counted(turn)
+                out += self._counted(turn)
         self._restart()
         return out
 
@@ -236,26 +263,80 @@ class TurningFinder:
     def _reversal(self, now: int) -> list[Turn]:
         back = self._way_back(now)
         value = self._values[now]
-        if self._way >= 0 and self._values[self._high] - value >= back:
+        if self._way >= 0 and self._values[self._high] - value >= back and self._left(now, -1):
             return self._turned(self._high, -1, now)
-        if self._way <= 0 and value - self._values[self._low] >= back:
+        if self._way <= 0 and value - self._values[self._low] >= back and self._left(now, 1):
             return self._turned(self._low, 1, now)
+        return self._over(now)
+
+    def _left(self, now: int, way: int) -> bool:
+        """Whether the way back from an extreme is surely one of a turn."""
+        first = self._high if way < 0 else self._low
+        pace = self._rule.pace
+        if pace is None or pace.is_full(self._values[first], self._values[now]):
+            return True
+        recent = bisect_left(self._times, self._times[now] - BRISK_S - MEAN_S, first, now)
+        near = self._values[recent : now + 1]
+        # Asked of every sample of a drift: first what costs little.
+        return max(near) - min(near) >= BRISK_DEG and is_brisk(*self._samples(recent, now))
+
+    def _samples(self, first: int, last: int) -> tuple[Array, Array]:
+        span = slice(first, last + 1)
+        return np.asarray(self._times[span]), np.asarray(self._values[span])
+
+    def _is_turn(self, first: int, last: int, share: float = 1.0) -> bool:
+        """Whether a way that is over is one of a turn, or such a share of one, and no drift."""
+        pace = self._rule.pace
+        return pace is None or pace.is_turn(*self._samples(first, last), share)
+
+    def _over(self, now: int) -> list[Turn]:
+        """Of ways back that were slow, and are over now, the turn that one leads away from."""
+        if self._rule.pace is None:
+            return []
+        # What is both slow and much smaller than usual stays a drift, however late it is.
+        back, usual, values = self._way_back(now), self.usual_swing, self._values
+        back = max(back, self._rule.share * usual) if isfinite(usual) else back
+        for first, far, way in ((self._high, self._below, -1), (self._low, self._above, 1)):
+            if self._way == way or abs(values[far] - values[first]) < back:
+                continue
+            turned = abs(values[now] - values[far]) >= self._rule.floor
+            known = self._drifts.get(way) == (first, far)
+            if not turned and (known or not self._stopped(first, now)):
+                continue
+            if not known:
+                if self._is_turn(first, far):
+                    return self._turned(first, way, now)
+                self._drifts[way] = first, far
+            if turned:
+                self._forget(now, way)
         return []
+
+    def _stopped(self, first: int, now: int) -> bool:
+        """Whether a way back has come to its end."""
+        recent = bisect_left(self._times, self._times[now] - STAYS_S, first, now)
+        way = abs(self._values[now] - self._values[first])
+        mean = way / max(self._times[now] - self._times[first], STAYS_S)
+        return recent > first and has_stopped(self._times[recent:], self._values[recent:], mean)
+
+    def _forget(self, now: int, way: int) -> None:
+        """Where a drift came from is no extreme any more."""
+        if way < 0:
+            self._high = self._below = now
+        else:
+            self._low = self._above = now
 
     def _turned(self, index: int, way: int, now: int) -> list[Turn]:
         turns: list[Turn] = []
         if self._way:
             turns = self._counted(self._turn(index, self._way, now))
-        elif index > 0:
+        elif index > 0 and self._is_turn(0, index, HALF):
             self._candidate = self._turn(index, -way, now)
         self._way = way
         self._from = index
-        self._high = self._low = index
+        self._high = self._low = self._below = self._above = index
         for k in range(index, now + 1):
-            if self._values[k] > self._values[self._high]:
-                self._high = k
-            if self._values[k] < self._values[self._low]:
-                self._low = k
+            self._look(k)
+        self._drifts.clear()
         self._drop()
         return turns
 
@@ -304,3 +385,5 @@ class TurningFinder:
         self._from = 0
         self._high -= cut
         self._low -= cut
+        self._below -= cut
+        self._above -= cut

@@ -34,6 +34,7 @@ from tracker.exercises.watchers import (
     tempo_of,
 )
 from tracker.exercises.watchers.falls import LOOK_ON_S, NOT_TO_ITS_END, PossibleFall
+from tracker.motion.drift import Pace
 from tracker.motion.speed import LOOK_AHEAD_S
 from tracker.motion.turning import Turn
 from tracker.sample import Sample
@@ -85,8 +86,11 @@ class ExerciseRun:
     ) -> None:
         self.number, self.step, self.exercise = number, step, exercise
         unknown = bool((step.model_extra or {}).get("no_setup"))
-        self.counter = counter_for(channel_of(exercise.channel), known_person=not unknown)
         self._amplitude = amplitude_asked(step, exercise)
+        pace = pace_asked(step, self._amplitude)
+        self.counter = counter_for(
+            channel_of(exercise.channel), known_person=not unknown, pace=pace
+        )
         self.events: list[Event] = []
         self.cue: Cue | None = None
         self.last_cue_s = last_cue_s
@@ -375,6 +379,13 @@ def grown_share(step: Step, time_s: float) -> float:
 def tempo_asked(step: Step, time_s: float) -> float | None:
     """Tempo asked at a time, None where the patient goes at their own pace."""
     return step.tempo_at(time_s)
+
+
+def pace_asked(step: Step, amplitude_deg: tuple[float, float] | None) -> Pace:
+    """What is a drift in a step, by its slowest beat and the least that it asks for anywhere."""
+    tempo = min(step.tempo_bpm) if isinstance(step.tempo_bpm, tuple) else step.tempo_bpm
+    least = amplitude_deg and amplitude_deg[0] * grown_share(step, step.from_s)
+    return Pace.of(tempo, least)
 
 
 def seconds_asked(step: Step, exercise: Exercise) -> float | None:
