@@ -92,7 +92,11 @@ def test_a_day_that_has_not_come_is_not_met(days: int, met: bool) -> None:
         # The figures stand as if nothing had been written.
         figures = unlock(sessions=1, rise_most=0, met_on=on)
         assert judge(figures, [GOOD]).met
-        assert not judge(figures, [replace(GOOD, rise=1)]).met
+        for history in ([], [replace(GOOD, rise=1)]):
+            missed = judge(figures, history)
+            # The day is told besides what the figures lack.
+            assert not missed.met and len(missed.because) == 2
+            assert missed.because[0] == f"{TO_COME} ({on})"
 
 
 @pytest.mark.parametrize(

@@ -629,7 +629,7 @@ def test_each_entry_that_was_not_done_that_day_says_so(
 def test_what_was_not_done_that_day_is_one_line_after_what_was() -> None:
     # Of a programme of twenty what can be taken over stood among nineteen lines of nothing.
     plan = plan_of(EYES, TURNS, EYES.model_copy(update={"entry_id": "eyes-2"}))
-    state = State.of(data_of(plan), rows_of(session(0, 12.0, baseline=True)))
+    state = State.of(data_of(plan), rows_of(session(0, 12.0, baseline=True)), None)
     (section,) = plan_section(state)
     first, last = section.rows[0].text.split("\n")
     assert first.startswith(TURNS.entry_id) and "12" in first

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import os
+from datetime import date, timedelta
 from pathlib import Path
 
 import pytest
@@ -488,9 +489,13 @@ def test_sessions_of_one_person_judge_no_plan_of_another(
 
 def test_what_was_found_met_is_met_without_sessions_at_hand() -> None:
     data = data_of(starter_plan())
-    assert State.of(data, None).short_standing(("stages", 1)) == words.say("edit.short.condition")
-    data["stages"][1]["unlock_after"]["met_on"] = "2026-11-20"
-    assert State.of(data, None).short_standing(("stages", 1)) == words.say("edit.short.met")
+    at, day = ("stages", 1), date(2026, 11, 20)
+    assert State.of(data, None, day).short_standing(at) == words.say("edit.short.condition")
+    data["stages"][1]["unlock_after"]["met_on"] = day.isoformat()
+    assert State.of(data, None, day).short_standing(at) == words.say("edit.short.met")
+    two_days_before = State.of(data, None, day - timedelta(days=2))
+    assert two_days_before.short_standing(at) != words.say("edit.short.met")
+    assert "the day has not come yet" in two_days_before.standing(at)
 
 
 def test_what_is_not_met_says_why(open_desk: Open, qtbot: QtBot) -> None:  # noqa: F811

@@ -37,7 +37,7 @@ TYPED: dict[str, tuple[Any, ...]] = {
 
 def shown(data: Data) -> Iterator[Row]:
     """Every row of every form; the outline is made too."""
-    state = State.of(data, None)
+    state = State.of(data, None, None)
     assert outline_lines(state)
     sections = [*plan_sections(state), *safety_sections(state), *symptom_sections(state)]
     for k in range(len(data.get("stages", []))):

@@ -78,13 +78,13 @@ def judge_condition(
         return Condition(True, ("nothing was asked for",))
     if found_met(unlock, today):
         return Condition(True, (f"the therapist found it met on {unlock.met_on}",))
-    if not unlock.has_figures and unlock.met_on is not None:
-        return Condition(False, (f"{TO_COME} ({unlock.met_on})",))
+    to_come = () if unlock.met_on is None else (f"{TO_COME} ({unlock.met_on})",)
     if not unlock.has_figures:
-        return Condition(False, ("it is in words only, and the therapist has not said so yet",))
+        words_only = ("it is in words only, and the therapist has not said so yet",)
+        return Condition(False, to_come or words_only)
     needed = unlock.sessions or 1
     if len(history) < needed:
-        return Condition(False, (f"{len(history)} of {needed} sessions",))
+        return Condition(False, (*to_come, f"{len(history)} of {needed} sessions"))
     last = history[-needed:]
     missed = [
         f"session {k} of the last {needed}: {fault}"
@@ -92,7 +92,7 @@ def judge_condition(
         for fault in _faults(unlock, figures)
     ]
     if missed:
-        return Condition(False, tuple(missed))
+        return Condition(False, (*to_come, *missed))
     return Condition(True, (f"met in the last {needed} sessions", *_met_with(unlock, last)))
 
 

@@ -56,7 +56,8 @@ def changes_of(state: State, index: int) -> dict[str, Any]:
 def offers_changes(plan: Plan, rows: Sequence[SessionRow]) -> bool:
     """Whether the baseline among a person's sessions would change anything of a plan."""
     data = data_of(plan)
-    state = State.of(data, rows)
+    # No condition is looked at, so that the day is of no matter.
+    state = State.of(data, rows, None)
     return any(changes_of(state, k) for k in range(len(data.get("entries", []))))
 
 

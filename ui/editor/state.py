@@ -32,16 +32,16 @@ class State:
     rows
         The person's sessions, oldest first; None where none are at hand.
     today
-        The day on the user's calendar.
+        The day on the user's calendar, as for :func:`tracker.plan.unlocking.found_met`.
     """
 
     data: Data
     draft: Draft
     rows: Sequence[SessionRow] | None
-    today: date
+    today: date | None
 
     @classmethod
-    def of(cls, data: Data, rows: Sequence[SessionRow] | None, today: date) -> State:
+    def of(cls, data: Data, rows: Sequence[SessionRow] | None, today: date | None) -> State:
         """Examine a draft."""
         return cls(data, examine_draft(data), rows, today)
 
