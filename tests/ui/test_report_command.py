@@ -176,9 +176,9 @@ def test_a_lone_check_has_documents_too(tmp_path: Path) -> None:
     record = record_of(load_summary(summary))
     assert record.person == "no person named" and record.stable_id.startswith("check-")
     text = pdf_text((tmp_path / "made.pdf").read_bytes())
-    # Of a trace alone no verdict is given on the gaze, and the page says why.
-    assert "no person named" in text and "set-up not known" in text
-    assert "gaze off target" not in text
+    assert "no person named" in text and "gaze off target" in text
+    # How well a trace alone was read nobody knows, and the page says so.
+    assert "set-up not known" in text
     rows = list(csv.reader(io.StringIO((tmp_path / "made.repetitions-csv").read_text("utf-8-sig"))))
     repetitions = load_summary(summary).exercises[0].done.repetitions
     assert repetitions and len(rows) == 1 + repetitions
