@@ -135,7 +135,7 @@ def test_whatever_is_asked_no_turn_of_a_usual_set_is_taken_for_a_drift(number, m
 
 
 def test_the_step_tells_what_is_a_drift_and_out_of_time_is_still_said() -> None:
-    """Evenly 7 s a way and 10 degrees from end to end: in time with 10 beats, a drift at 60."""
+    """Ten degrees from end to end, evenly in 7.5 s: turns at 10 beats, a drift at 60."""
     times, values = ways([5.0, -5.0] * 5, 7.5)
     for tempo, done in ((60.0, 0), (10.0, 5)):
         asked = steps(to_s=times[-1], tempo_bpm=tempo, amplitude_deg=[15, 20])
