@@ -139,7 +139,6 @@ def test_the_command_line_says_it_in_one_line(tmp_path: Path, command: list[str]
 ELSEWHERE = {
     "tracker/vision/cameras.py": "what the system says of its cameras",
     "ui/bench/live.py": "what the system says of its processes",
-    "ui/bench/truth.py": "what has been rendered just now",
     "ui/commands/doctor.py": "what the system says of its sound",
     "ui/desktop_entry.py": "a picture of our own",
     "ui/posting/address.py": "a token may come out of a pipe, so that it lies in no file",
