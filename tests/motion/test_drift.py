@@ -101,6 +101,13 @@ def test_a_slow_turn_of_the_size_that_was_asked_for_counts(
     assert len(turns) // 2 == 3
 
 
+@pytest.mark.parametrize("deg", [0.0, 8.0])
+def test_a_slow_turn_of_four_fifths_of_the_size_counts_upon_a_drift_too(deg: float) -> None:
+    times, values = ways([12.0, -12.0] * 5, 9.0)
+    values = values + drift(times, deg, 100.0)
+    assert len(count(times, noisy(values), 60.0, 15.0)) == 10
+
+
 @pytest.mark.parametrize(("tempo", "least"), ASKED)
 def test_turns_that_are_slow_and_small_count(tempo: float | None, least: float | None) -> None:
     times, values = ways([5.0, -5.0] * 4, 4.5)

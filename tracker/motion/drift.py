@@ -28,6 +28,9 @@ MEAN_S = 0.2
 MOST = 0.75
 #: Turns that are smaller by more are told as too small (``watchers.turns.Amplitude``; own choice).
 FULL = 0.9
+#: From end to end nobody sags so far, so that somebody slow who turns less than asked counts from
+#: there on (own choice: above a drift of 8 degrees to each side with its noise).
+LARGE_DEG = 18.0
 #: Where no size is asked for, the least that the catalogue asks for to one side (own choice).
 USUAL_DEG = 10.0
 #: The slowest way of a turn that is smaller than asked (own choice: made-up even turns of 9 s a
@@ -63,15 +66,19 @@ class Pace:
             slowest_s = max(slowest_s, LEAST_BEATS * beat_s)
         return cls(slowest_s, FULL * (USUAL_DEG if least_deg is None else least_deg))
 
-    def is_full(self, begin_deg: float, end_deg: float) -> bool:
-        """Whether a way is as large as was asked: to both sides, or from rest to one."""
+    def is_full(self, begin_deg: float, end_deg: float, share: float = 1.0) -> bool:
+        """Whether a way, or such a share of one, is as large as asked, or larger than a drift.
+
+        As large as asked: to both sides, or from rest to one.
+        """
         way = abs(end_deg - begin_deg)
         reach = max(abs(begin_deg), abs(end_deg))
-        return way >= 2.0 * self.full_deg or min(way, reach) >= self.full_deg
+        large = share * min(2.0 * self.full_deg, LARGE_DEG)
+        return way >= large or min(way, reach) >= self.full_deg
 
     def is_turn(self, times: Array, values: Array, share: float = 1.0) -> bool:
         """Whether a way that is over is one of a turn, or such a share of one."""
-        if self.is_full(values[0], values[-1]) or is_brisk(times, values, share):
+        if self.is_full(values[0], values[-1], share) or is_brisk(times, values, share):
             return True
         at, where = smooth(times, values)
         whole = float(where[-1] - where[0])
