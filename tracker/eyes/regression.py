@@ -9,9 +9,13 @@ from numpy.typing import NDArray
 
 from tracker.head.perspective import Array
 
-#: Ridge weight for patches of unit variance; the error is flat over a decade
-#: around it (measured on rendered heads).
-RIDGE = 30.0
+#: Ridge weight for patches of unit variance. More of it makes the eyes' way too short at its ends,
+#: up and down above all; less of it learns eyes that lag as if they held the target (own choice, by
+#: four people and four clips of rendered heads; DEVELOPERS.md, "How the eyes are read").
+RIDGE = 5.0
+#: The same where it is told how unlike the set-up's eyes are: with as little as :data:`RIDGE`
+#: nearly everything would be known (own choice; ``tracker.measure.UNLIKE_MOST`` is placed with it).
+KNOWN = 30.0
 #: Prior variance of the offset against that of the weights: no limit worth the name (this project's
 #: own choice).
 FREE = 1e4
@@ -92,14 +96,13 @@ def fit_ridge(
     root = np.sqrt(weights)[:, None]
     x = (vectors - mean) * root
     y = (angles_deg - offset) * root
-    kernel = x @ x.T
-    energy, turn = np.linalg.eigh(kernel)
-    inverse = (turn / (energy + RIDGE)) @ turn.T
-    strong = energy > RIDGE
+    energy, turn = np.linalg.eigh(x @ x.T)
+    pulled = (turn / (energy + RIDGE)) @ (turn.T @ y)
+    strong = energy > KNOWN
     # Unit directions, shortened by how well the fit knows them.
-    basis = (turn[:, strong] / np.sqrt(energy[strong] + RIDGE)).T @ x
-    usual = _usual(inverse, weights, stretches)
-    return Ridge(mean, x.T @ (inverse @ y), offset, basis, usual)
+    basis = (turn[:, strong] / np.sqrt(energy[strong] + KNOWN)).T @ x
+    usual = _usual((turn / (energy + KNOWN)) @ turn.T, weights, stretches)
+    return Ridge(mean, x.T @ pulled, offset, basis, usual)
 
 
 def left_out(
@@ -139,5 +142,5 @@ def _usual(inverse: Array, weights: Array, stretches: NDArray[np.int64]) -> floa
         rows = np.flatnonzero((stretches == stretch) & (weights > TRUSTED))
         if len(rows):
             block = np.linalg.inv(inverse[np.ix_(rows, rows)])
-            left.append((np.diag(block) - RIDGE) / weights[rows])
+            left.append((np.diag(block) - KNOWN) / weights[rows])
     return max(float(np.median(np.concatenate(left))), 1e-6) if left else 1e-6
