@@ -97,6 +97,21 @@ def test_who_sags_and_comes_back_briskly_did_not_turn_before_that(
     assert [t.side for t in turns] == ["right", "left"] * 6
 
 
+@pytest.mark.parametrize("in_one", [1, 2, 3, 4])
+@pytest.mark.parametrize(("tempo", "least"), ASKED)
+def test_pictures_that_come_in_bursts_tell_the_same(
+    in_one: int, tempo: float | None, least: float | None
+) -> None:
+    slow = np.arange(0.0, 99.0, in_one / 15)
+    times = (slow[:, None] + 0.001 * np.arange(in_one)).ravel()
+    for deg in (4.0, 8.0):
+        assert count(times, noisy(drift(times, deg, 33.0)), tempo, least) == []
+    even, values = ways([5.0, -5.0] * 4, 4.5)
+    times = times[times < even[-1]]
+    turns = count(times, noisy(np.interp(times, even, values)), tempo, least)
+    assert len(turns) == 8
+
+
 @pytest.mark.parametrize("deg", [4.0, 8.0])
 def test_turns_upon_a_drift_are_all_counted(deg: float) -> None:
     move = turning(np.array([10.0, -10.0] * 15), np.full(30, 1.2), 30.0)
