@@ -1,14 +1,18 @@
-"""Another face beside the one that is followed: looked for in crops."""
+"""Another face beside the one that is followed: looked for in crops, and followed there."""
 
 from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 import pytest
 from numpy.typing import NDArray
 
 from tests.vision.test_far import face_at
-from tracker.vision import far
+from tracker.frame import Frame
+from tracker.vision import far, observer
 from tracker.vision.landmarks import Face
+from tracker.vision.observer import Observation, Observer
 from tracker.vision.others import Others
 
 #: Lower faces than this are found in crops only.
@@ -46,6 +50,19 @@ class Dots:
 @pytest.fixture(autouse=True)
 def dots(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(far, "LandmarkFinder", Dots)
+    monkeypatch.setattr(observer, "LandmarkFinder", Dots)
+
+
+@pytest.fixture
+def watched() -> Iterator[Observer]:
+    made = Observer()
+    yield made
+    made.close()
+
+
+def watch(watched: Observer, image: NDArray[np.uint8], first: int, count: int) -> list[Observation]:
+    """What is seen in so many pictures, 15 a second."""
+    return [watched.observe(Frame(k, k / 15, image)) for k in range(first, first + count)]
 
 
 def find(others: Others, mine: tuple[int, int, int], *beside: tuple[int, int, int]) -> list[float]:
@@ -60,3 +77,22 @@ def test_who_comes_back_elsewhere_is_found_though_a_helper_took_their_place() ->
     assert set(find(others, (640, 300, 120), (880, 300, 100))) == {880.0}
     assert find(others, (860, 300, 120)) == [] and not others.small
     assert set(find(others, (860, 300, 120), (300, 300, 100))) == {300.0}
+
+
+@pytest.mark.parametrize("x", range(200, 1100, 100))
+@pytest.mark.parametrize("y", [150, 300, 550])
+def test_of_two_small_faces_side_by_side_the_other_is_followed_without_a_hole(
+    watched: Observer, x: int, y: int
+) -> None:
+    helper, patient = (x, y, 90), (x + 90, y, 90)
+    assert _centres(watch(watched, picture(helper), 0, 60)[-1:]) == [x]
+    watched.look_for_others(True)
+    seen = watch(watched, picture(helper, patient), 60, 10)
+    others = [o.other for o in seen if o.other is not None]
+    watched.follow(others[-1])
+    watched.look_for_others(False)
+    assert _centres(watch(watched, picture(helper, patient), 70, 30)) == [x + 90] * 30
+
+
+def _centres(seen: Sequence[Observation]) -> list[float | None]:
+    return [None if o.face is None else float(o.face.centre_px[0]) for o in seen]
