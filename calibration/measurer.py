@@ -121,7 +121,8 @@ class Measurer:
         """
         self._held.clear()
         self._again = keep and take and self._profile is not None
-        self._forget_doubt()
+        if take:
+            self._forget_doubt()
         if not keep:
             self._setup, self._report = [], None
 

@@ -87,6 +87,15 @@ def test_who_was_out_of_sight_alone_is_measured_after_a_second(see: Seen) -> Non
 
 def test_whoever_sits_there_for_a_set_up_is_not_doubted(see: Seen) -> None:
     see(6.0, drawn(HELPER))
-    see.measurer.hold_setup(keep=False, take=False)
+    see.measurer.hold_setup(keep=True, take=True)
+    see.measurer.hold_setup(keep=True, take=False)
     (sample,) = see(STEP_S, drawn(HELPER))
     assert sample.reason != "no_face"
+
+
+def test_a_helper_who_goes_on_after_a_set_up_is_doubted_as_before(see: Seen) -> None:
+    see(6.0, drawn(HELPER))
+    see.measurer.hold_setup(keep=False, take=False)
+    assert not any(measured(see(2.0, drawn(HELPER))))
+    back = see(3.0, drawn(PATIENT, HELPER))
+    assert all(measured(back[15:])) and all(s.head_x_mm < -100.0 for s in back[15:])

@@ -83,6 +83,35 @@ def test_who_sags_and_sits_up_between_two_sets_of_turns_does_none_there(
     assert [t.amplitude_deg for t in turns] == pytest.approx([size] * 12, abs=0.5)
 
 
+@pytest.mark.parametrize("back_deg", [5.5, 11.0])
+@pytest.mark.parametrize("sag_deg", [8.0, 11.0, 12.0])
+def test_who_sags_and_comes_back_briskly_did_not_turn_before_that(
+    sag_deg: float, back_deg: float
+) -> None:
+    """To the side of the last turn, by less than usual but more than the least way back."""
+    half = turning(np.array([15.0, -15.0] * 3), np.full(6, 1.0), 15.0)
+    rest = np.arange(0.0, 60.0, 1 / 15)
+    sag = np.interp(rest, [12.0, 28.0, 29.0, 48.0, 56.0], [0, -sag_deg, back_deg - sag_deg, 0, 0])
+    values = np.concatenate([half.values_deg, sag, half.values_deg])
+    turns = count(np.arange(len(values)) / 15.0, noisy(values), 60.0, 15.0)
+    assert [t.side for t in turns] == ["right", "left"] * 6
+
+
+@pytest.mark.parametrize("in_one", [1, 2, 3, 4])
+@pytest.mark.parametrize(("tempo", "least"), ASKED)
+def test_pictures_that_come_in_bursts_tell_the_same(
+    in_one: int, tempo: float | None, least: float | None
+) -> None:
+    slow = np.arange(0.0, 99.0, in_one / 15)
+    times = (slow[:, None] + 0.001 * np.arange(in_one)).ravel()
+    for deg in (4.0, 8.0):
+        assert count(times, noisy(drift(times, deg, 33.0)), tempo, least) == []
+    even, values = ways([5.0, -5.0] * 4, 4.5)
+    times = times[times < even[-1]]
+    turns = count(times, noisy(np.interp(times, even, values)), tempo, least)
+    assert len(turns) == 8
+
+
 @pytest.mark.parametrize("deg", [4.0, 8.0])
 def test_turns_upon_a_drift_are_all_counted(deg: float) -> None:
     move = turning(np.array([10.0, -10.0] * 15), np.full(30, 1.2), 30.0)

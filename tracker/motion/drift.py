@@ -101,7 +101,8 @@ def has_stopped(times: Sequence[float], values: Sequence[float], speed: float) -
 
 def smooth(times: Array, values: Array) -> tuple[Array, Array]:
     """Means over :data:`MEAN_S`, turned so that the way goes up."""
-    steps = float(np.median(np.diff(times))) if len(times) > 1 else MEAN_S
+    # Not their median: of pictures that come in bursts that is the time within one.
+    steps = float(times[-1] - times[0]) / (len(times) - 1) if len(times) > 1 else MEAN_S
     count = min(max(int(MEAN_S / max(steps, 1e-3)), 1), len(times))
     mean = np.full(count, 1.0 / count)
     at, where = (np.convolve(v, mean, "valid") for v in (times, values))

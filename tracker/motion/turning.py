@@ -277,8 +277,11 @@ class TurningFinder:
             return True
         recent = bisect_left(self._times, self._times[now] - BRISK_S - MEAN_S, first, now)
         near = self._values[recent : now + 1]
+        # Who has just come briskly towards the extreme again was not brisk on the way from it.
+        away = way * (near[-1] - near[0]) > 0
         # Asked of every sample of a drift: first what costs little.
-        return max(near) - min(near) >= BRISK_DEG and is_brisk(*self._samples(recent, now))
+        brisk = away and max(near) - min(near) >= BRISK_DEG
+        return brisk and is_brisk(*self._samples(recent, now))
 
     def _samples(self, first: int, last: int) -> tuple[Array, Array]:
         span = slice(first, last + 1)

@@ -7,6 +7,7 @@ it back to size.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 import numpy as np
@@ -54,8 +55,18 @@ class FarFinder:
         """Follow this face from now on."""
         self._followed, self._missed = face, 0
 
-    def find(self, image: NDArray[np.uint8]) -> list[Face]:
-        """Faces of a BGR picture ``(h, w, 3)``, in the one crop that is looked at this time."""
+    def find(
+        self, image: NDArray[np.uint8], wanted: Callable[[list[Face]], list[Face]] = list
+    ) -> list[Face]:
+        """Faces of a BGR picture, in the one crop that is looked at this time.
+
+        Parameters
+        ----------
+        image
+            The picture, ``(h, w, 3)``.
+        wanted
+            Which of those faces count; without one of them the followed one is missing.
+        """
         height, width = image.shape[:2]
         if self._followed is None:
             tiles = _tiles(width, height)
@@ -65,7 +76,7 @@ class FarFinder:
             self._next += 1
         else:
             left, top, side = _around(self._followed, width, height)
-        faces = self._look(image, left, top, side)
+        faces = wanted(self._look(image, left, top, side))
         if self._followed is not None and not faces:
             self._missed += 1
             if self._missed >= LOST_AFTER:

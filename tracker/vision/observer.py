@@ -109,7 +109,8 @@ class Observer:
         """Follow the other face of an observation from now on: that is the patient's."""
         assert other.face is not None
         self._patient.follow(other.face, other.time_s)
-        if self._others.small:
+        # Beside a face that is followed in crops, it may be seen in none but these.
+        if self._others.small or self._far.followed is not None:
             self._far.follow(other.face)
         else:
             self._far.forget()

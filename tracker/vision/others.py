@@ -46,7 +46,7 @@ class Others:
         self._count += 1
         if self._count % EVERY:
             return None
-        small = _beside(self._far.find(image), mine)
+        small = self._far.find(image, lambda faces: _beside(faces, mine))
         if not small:
             return None
         self._far.follow(small[0])
