@@ -143,6 +143,34 @@ def test_turns_that_are_slow_and_small_count(tempo: float | None, least: float |
     assert len(count(times, noisy(values), tempo, least)) == 8
 
 
+@pytest.mark.parametrize(("tempo", "least"), [(60.0, 15.0), (None, 10.0)])
+@pytest.mark.parametrize("after_s", [0.3, 1.0, 2.0])
+def test_slow_turns_count_though_the_set_ends_upon_the_last(
+    after_s: float, tempo: float | None, least: float
+) -> None:
+    """The way to the last end is not seen to be over, and is the way back from the one before."""
+    for size, back, way_s in itertools.product([8.0, 12.0], [-1.0, 0.0], [3.0, 4.5, 6.0]):
+        for times_there in (1, 2, 3):
+            times, values = ways([size, back * size] * times_there, way_s)
+            seen = times < 2.0 + 2.0 * times_there * way_s + after_s
+            turns = count(times[seen], noisy(values[seen]), tempo, least)
+            assert len(turns) // 2 == times_there
+
+
+@pytest.mark.parametrize(("tempo", "least"), ASKED)
+def test_a_drift_that_the_set_ends_upon_does_at_most_one_repetition(
+    tempo: float | None, least: float | None
+) -> None:
+    """Broken off like that it may look like a slow turn; mostly it does not."""
+    ended = []
+    for deg, there_and_back_s in ((4, 33), (8, 33), (6, 60), (8, 100)):
+        for end_s in np.arange(10.0, 100.0, 5.0):
+            times = np.arange(0.0, end_s, 1 / 15)
+            ended.append(len(count(times, noisy(drift(times, deg, there_and_back_s)), tempo, least)))
+    assert max(ended) <= 2
+    assert sum(n > 0 for n in ended) <= 0.1 * len(ended)
+
+
 def test_turns_of_half_the_size_with_a_long_pause_in_each_way_count() -> None:
     path = Path().wait(2.0)
     for way, end in enumerate([7.5, -7.5] * 4):

@@ -12,7 +12,7 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from math import inf, isfinite, nan
+from math import inf, isfinite, isnan, nan
 from statistics import median
 
 import numpy as np
@@ -223,7 +223,8 @@ class TurningFinder:
 
     def _ended(self, next_s: float) -> list[Turn]:
         """The same; the next sample comes at ``next_s``, NaN if none does."""
-        out = self._over(len(self._values) - 1) if self._values else []
+        # After a hole more of it may come, and then it is judged whole.
+        out = self._over(len(self._values) - 1, ends=isnan(next_s)) if self._values else []
         if self._way and self._values:
             index = self._high if self._way > 0 else self._low
             swing = abs(self._values[index] - self._values[self._from])
@@ -292,8 +293,11 @@ class TurningFinder:
         pace = self._rule.pace
         return pace is None or pace.is_turn(*self._samples(first, last), share)
 
-    def _over(self, now: int) -> list[Turn]:
-        """Of ways back that were slow, and are over now, the turn that one leads away from."""
+    def _over(self, now: int, *, ends: bool = False) -> list[Turn]:
+        """Of ways back that were slow, and are over now, the turn that one leads away from.
+
+        Where the movement ``ends`` here, so does the way, however far it went.
+        """
         if self._rule.pace is None:
             return []
         # What is both slow and much smaller than usual stays a drift, however late it is.
@@ -304,7 +308,7 @@ class TurningFinder:
                 continue
             turned = abs(values[now] - values[far]) >= self._rule.floor
             known = self._drifts.get(way) == (first, far)
-            if not turned and (known or not self._stopped(first, now)):
+            if not turned and (known or not (ends or self._stopped(first, now))):
                 continue
             if not known:
                 if self._is_turn(first, far):
