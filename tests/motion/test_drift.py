@@ -166,7 +166,9 @@ def test_a_drift_that_the_set_ends_upon_does_at_most_one_repetition(
     for deg, there_and_back_s in ((4, 33), (8, 33), (6, 60), (8, 100)):
         for end_s in np.arange(10.0, 100.0, 5.0):
             times = np.arange(0.0, end_s, 1 / 15)
-            ended.append(len(count(times, noisy(drift(times, deg, there_and_back_s)), tempo, least)))
+            ended.append(
+                len(count(times, noisy(drift(times, deg, there_and_back_s)), tempo, least))
+            )
     assert max(ended) <= 2
     assert sum(n > 0 for n in ended) <= 0.1 * len(ended)
 
