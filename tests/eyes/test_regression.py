@@ -10,7 +10,7 @@ from tests.motion.test_near_far import vergence_deg
 from tracker.eyes import regression
 from tracker.eyes.model import EyeModel, GazeModel
 from tracker.eyes.patches import GRID_MM, PATCH_SIZE, cornered_patches
-from tracker.eyes.regression import RIDGE, Ridge, fit_ridge, left_out
+from tracker.eyes.regression import KNOWN, RIDGE, Ridge, fit_ridge, left_out
 from tracker.head.crop import GreyCrop
 from tracker.head.shape import LEFT_EYE_CORNERS, RIGHT_EYE_CORNERS
 
@@ -29,9 +29,10 @@ def test_the_fit_is_a_ridge_regression() -> None:
     weights = np.random.default_rng(2).uniform(0.1, 1.0, len(vectors))
     fit = fit_ridge(vectors, angles, weights, stretches)
     x, y = vectors - fit.mean, angles - fit.offset
-    normal = x.T @ (weights[:, None] * x) + RIDGE * np.eye(60)
-    expected = np.linalg.solve(normal, x.T @ (weights[:, None] * y))
-    assert fit.weights == pytest.approx(expected, abs=1e-9)
+    for axis, ridge in enumerate(RIDGE):
+        normal = x.T @ (weights[:, None] * x) + ridge * np.eye(60)
+        expected = np.linalg.solve(normal, x.T @ (weights * y[:, axis]))
+        assert fit.weights[:, axis] == pytest.approx(expected, abs=1e-9)
     assert fit.mean == pytest.approx(np.average(vectors, axis=0, weights=weights))
 
 
@@ -44,7 +45,7 @@ def test_what_is_usual_is_what_kept_stretches_leave_unexplained() -> None:
         rows = stretches == stretch
         kept, asked = x[~rows], x[rows]
         across = asked @ kept.T
-        kernel = kept @ kept.T + RIDGE * np.eye(len(kept))
+        kernel = kept @ kept.T + KNOWN * np.eye(len(kept))
         known = across @ np.linalg.solve(kernel, across.T)
         left.extend(np.diag(asked @ asked.T - known))
     assert fit.usual == pytest.approx(float(np.median(left)), rel=1e-6)
@@ -58,11 +59,14 @@ def test_stretches_left_out_read_as_in_fits_without_them() -> None:
     for stretch in np.unique(stretches):
         rows = stretches == stretch
         kept = np.column_stack([np.ones((~rows).sum()), vectors[~rows] - vectors.mean(axis=0)])
-        prior = np.diag([1e-6, *[RIDGE] * 60])
-        w = weights[~rows, None]
-        fit = np.linalg.solve(kept.T @ (w * kept) + prior, kept.T @ (w * angles[~rows]))
         asked = np.column_stack([np.ones(rows.sum()), vectors[rows] - vectors.mean(axis=0)])
-        assert found[rows] == pytest.approx(asked @ fit - angles[rows], abs=0.02)
+        w = weights[~rows, None]
+        for axis, ridge in enumerate(RIDGE):
+            prior = np.diag([1e-6, *[ridge] * 60])
+            fit = np.linalg.solve(
+                kept.T @ (w * kept) + prior, kept.T @ (w[:, 0] * angles[~rows, axis])
+            )
+            assert found[rows, axis] == pytest.approx(asked @ fit - angles[rows, axis], abs=0.02)
 
 
 def test_eyes_like_those_of_the_set_up_are_usual_and_others_are_not() -> None:

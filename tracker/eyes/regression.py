@@ -9,12 +9,13 @@ from numpy.typing import NDArray
 
 from tracker.head.perspective import Array
 
-#: Ridge weight for patches of unit variance. More of it makes the eyes' way too short at its ends,
-#: up and down above all; less of it learns eyes that lag as if they held the target (own choice, by
-#: four people and four clips of rendered heads; DEVELOPERS.md, "How the eyes are read").
-RIDGE = 5.0
-#: The same where it is told how unlike the set-up's eyes are: with as little as :data:`RIDGE`
-#: nearly everything would be known (own choice; ``tracker.measure.UNLIKE_MOST`` is placed with it).
+#: Ridge weights for patches of unit variance, of yaw and of pitch, which shows less. More of it
+#: makes the eyes' way too short at its ends, up and down above all; less of it learns eyes that lag
+#: as if they held the target (own choice, by four people and six clips of rendered heads;
+#: DEVELOPERS.md, "How the eyes are read").
+RIDGE = (5.0, 2.0)
+#: The same where it is told how unlike the set-up's eyes are: with so little nearly everything
+#: would be known (own choice; ``tracker.measure.UNLIKE_MOST`` is placed with it).
 KNOWN = 30.0
 #: Prior variance of the offset against that of the weights: no limit worth the name (this project's
 #: own choice).
@@ -97,7 +98,7 @@ def fit_ridge(
     x = (vectors - mean) * root
     y = (angles_deg - offset) * root
     energy, turn = np.linalg.eigh(x @ x.T)
-    pulled = (turn / (energy + RIDGE)) @ (turn.T @ y)
+    pulled = turn @ ((turn.T @ y) / np.add.outer(energy, RIDGE))
     strong = energy > KNOWN
     # Unit directions, shortened by how well the fit knows them.
     basis = (turn[:, strong] / np.sqrt(energy[strong] + KNOWN)).T @ x
@@ -122,12 +123,13 @@ def left_out(
     asked = angles_deg - angles_deg.mean(axis=0)
     # The offset is one more regressor, next to free.
     kernel = centred @ centred.T + FREE
-    inverse = np.linalg.inv(kernel + np.diag(RIDGE / weights))
-    pulled = inverse @ asked
+    parts = [np.flatnonzero(stretches == s) for s in np.unique(stretches)]
     out = np.empty_like(asked)
-    for stretch in np.unique(stretches):
-        rows = np.flatnonzero(stretches == stretch)
-        out[rows] = -np.linalg.solve(inverse[np.ix_(rows, rows)], pulled[rows])
+    for axis, ridge in enumerate(RIDGE):
+        inverse = np.linalg.inv(kernel + np.diag(ridge / weights))
+        pulled = inverse @ asked[:, axis]
+        for rows in parts:
+            out[rows, axis] = -np.linalg.solve(inverse[np.ix_(rows, rows)], pulled[rows])
     return np.asarray(out)
 
 
