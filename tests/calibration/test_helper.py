@@ -79,10 +79,10 @@ def test_a_hand_before_the_face_costs_no_more_than_that(see: Seen) -> None:
     assert all(measured(see(1.0, drawn(PATIENT, HELPER))[1:]))
 
 
-def test_who_was_out_of_sight_alone_is_measured_after_a_second(see: Seen) -> None:
+def test_who_was_out_of_sight_alone_is_measured_after_half_a_second(see: Seen) -> None:
     see(5.0, drawn())
     back = measured(see(2.0, drawn(PATIENT)))
-    assert not any(back[:9]) and all(back[12:])
+    assert not any(back[:4]) and all(back[7:])
 
 
 def test_whoever_sits_there_for_a_set_up_is_not_doubted(see: Seen) -> None:
