@@ -22,7 +22,7 @@ from tracker.motion.turning import Turn
 from tracker.sample import Sample
 from tracker.scale import FACE_SHARE, distance_shares, length_share, lens_of_setup
 from tracker.session import figures
-from tracker.session.bench import LOT
+from tracker.session.bench import WORST
 from tracker.session.clip_run import run_samples
 from tracker.session.live import SessionInfo
 from tracker.session.summary import summarise
@@ -64,7 +64,7 @@ def told(channel: str, samples: list[Sample]) -> tuple[list[Turn], dict[str, Any
 def share_of(channel: str) -> float:
     """Standard error of the scale, as it is stated."""
     if channel == "eye_vergence":
-        return LOT["vergence"] / 100 / 1.96
+        return WORST["vergence change"][0] / 100 / 1.96
     return length_share(lens_of_setup(STATED.setup), depth=channel == "neck_fore_aft")
 
 

@@ -296,7 +296,7 @@ def test_the_counter_turn_says_what_is_known_of_its_error(
     assert found.gaze is not None
     of = found.gaze["counter_turn_ratio"]["uncertainty"]
     assert of["reason"] == reason
-    stated = {"within": 0.06, "by lot": 0.07}.get(expanded_is)
+    stated = {"within": 0.05, "by lot": 0.07}.get(expanded_is)
     # Next to no noise: the set-up's error alone.
     assert of["expanded"] == (
         None if stated is None else pytest.approx(2 * stated / 1.96, abs=0.005)

@@ -205,5 +205,5 @@ def _eye_error(stated: Stated) -> float:
 
 
 def _vergence() -> float:
-    """Standard error of a change of vergence, as a share; by two clips, both read too small."""
-    return LOT["vergence"] / 100.0 / WORST_IS
+    """Standard error of a change of vergence, as a share: the bench's worst, anywhere."""
+    return max(WORST["vergence change"][0], LOT["vergence"]) / 100.0 / WORST_IS
